@@ -1,0 +1,3 @@
+//! Plugwary examines cheap mains products and says what it saw.
+#[cfg(feature = "app")]
+pub mod screens;

@@ -1,0 +1,9 @@
+//! The program: in a browser it mounts the screens, on a desk it judges files.
+
+#[cfg(target_arch = "wasm32")]
+fn main() {
+    plugwary::screens::mount();
+}
+
+#[cfg(not(target_arch = "wasm32"))]
+fn main() {}

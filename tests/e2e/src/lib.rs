@@ -1,0 +1,1 @@
+//! End-to-end stories in a real browser.

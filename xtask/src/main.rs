@@ -1,0 +1,2 @@
+//! The set-up and test commands: `cargo serve`, `cargo verify`.
+fn main() {}
