@@ -1,0 +1,10 @@
+//! Checks of the place: inside.
+
+use super::Check;
+use crate::domain::question::Question;
+
+/// The questions in the order of the walk.
+pub const QUESTIONS: &[&Question] = &[];
+
+/// The checks.
+pub const CHECKS: &[&Check] = &[];

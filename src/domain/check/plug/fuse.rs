@@ -1,0 +1,115 @@
+//! The fuse in the plug: there, whole, marked and of a rating that protects the flex.
+
+use crate::domain::check::{Check, Judge, Prospect, Ruling};
+use crate::domain::facts::has_uk_plug;
+use crate::domain::finding::Severity::Danger;
+use crate::domain::question::Question;
+use crate::domain::sample::{Equipment, Place};
+use crate::domain::standard::{Clause, bs1362, bs1363_1};
+
+/// What is in the fuse holder.
+pub const IN_THE_HOLDER: &Question = &Question::one(
+    "fuse-in-the-holder",
+    Place::Plug,
+    Equipment::Eyes,
+    &["marked-bs-1362", "other-marking", "unmarked", "bridged", "empty", "holder-broken", "no-holder"],
+)
+.when(has_uk_plug);
+
+const RULES: &[Clause] = &[bs1363_1::FUSE, bs1362::MARKING];
+
+/// **Finds** a 13 A plug without a fuse link, or made without a place for one.
+///
+/// **Why it matters** the socket circuit behind it is protected at 30 A or 32 A: without its own fuse the flex burns first.
+///
+/// **Source** BS 1363-1 (read); every 13 A plug has a fuse (common practice).
+///
+/// **Decision** by eye.
+///
+/// **Example**
+/// ```
+/// use plugwary::domain::check::{by_code, plug::fuse};
+/// assert_eq!(by_code("fuse-missing").map(|check| check.place), Some(fuse::FUSE_MISSING.place));
+/// ```
+pub const FUSE_MISSING: &Check = &Check {
+    code: "fuse-missing",
+    place: Place::Plug,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: has_uk_plug,
+    judge: Judge::Answer(
+        IN_THE_HOLDER,
+        &[
+            ("marked-bs-1362", Ruling::Keeps),
+            ("other-marking", Ruling::Keeps),
+            ("unmarked", Ruling::Keeps),
+            ("bridged", Ruling::Breaks(Danger)),
+            ("empty", Ruling::Breaks(Danger)),
+            ("holder-broken", Ruling::CannotTell),
+            ("no-holder", Ruling::Breaks(Danger)),
+        ],
+    ),
+    asks: &[IN_THE_HOLDER],
+    against: RULES,
+    prospect: Prospect { minutes: 0.3, percent: 15 },
+};
+
+/// **Finds** foil, wire or a metal slug in place of a fuse link.
+///
+/// **Why it matters** nothing opens in a fault.
+///
+/// **Source** BS 1362 (read).
+///
+/// **Decision** by eye.
+pub const FUSE_LINK_BRIDGED: &Check = &Check {
+    code: "fuse-link-bridged",
+    place: Place::Plug,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: has_uk_plug,
+    judge: Judge::Answer(
+        IN_THE_HOLDER,
+        &[
+            ("marked-bs-1362", Ruling::Keeps),
+            ("other-marking", Ruling::Keeps),
+            ("unmarked", Ruling::Keeps),
+            ("bridged", Ruling::Breaks(Danger)),
+            ("empty", Ruling::DoesNotApply),
+            ("holder-broken", Ruling::CannotTell),
+            ("no-holder", Ruling::DoesNotApply),
+        ],
+    ),
+    asks: &[IN_THE_HOLDER],
+    against: RULES,
+    prospect: Prospect { minutes: 0.3, percent: 3 },
+};
+
+/// **Finds** a fuse carrier that is absent or cracked, or a fuse clip left open.
+///
+/// **Why it matters** the fuse and its clips are live and can be touched.
+///
+/// **Source** BS 1363-1 (read).
+///
+/// **Decision** by eye.
+pub const FUSE_CARRIER_MISSING: &Check = &Check {
+    code: "fuse-carrier-missing",
+    place: Place::Plug,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: has_uk_plug,
+    judge: Judge::Answer(
+        IN_THE_HOLDER,
+        &[
+            ("marked-bs-1362", Ruling::Keeps),
+            ("other-marking", Ruling::Keeps),
+            ("unmarked", Ruling::Keeps),
+            ("bridged", Ruling::Keeps),
+            ("empty", Ruling::Keeps),
+            ("holder-broken", Ruling::Breaks(Danger)),
+            ("no-holder", Ruling::DoesNotApply),
+        ],
+    ),
+    asks: &[IN_THE_HOLDER],
+    against: RULES,
+    prospect: Prospect { minutes: 0.2, percent: 5 },
+};

@@ -1,0 +1,202 @@
+//! What is asked: one thing to see, read, measure or try, and the answers it may get.
+//!
+//! A question settles nothing. [Checks](super::check) read its answers; one answer may feed several checks, so that a buyer at a stall
+//! taps once for what one look can tell.
+
+use super::instrument::Instrument;
+use super::quantity::{QuantityKind, Unit};
+use super::sample::{Equipment, Place};
+use super::view::View;
+
+/// One thing that is asked.
+#[derive(Debug)]
+pub struct Question {
+    /// Kebab-case, unique, for ever.
+    pub id: &'static str,
+    /// Where one looks.
+    pub place: Place,
+    /// The least equipment it needs.
+    pub needs: Equipment,
+    /// What an answer looks like.
+    pub ask: Ask,
+    /// Whether it is asked once or for each socket or core.
+    pub per: Per,
+    /// Whether it is asked at all, given what is known.
+    pub when: fn(&View) -> bool,
+}
+
+impl PartialEq for Question {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+    }
+}
+
+/// What an answer looks like.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Ask {
+    /// Exactly one of these, by code.
+    One(&'static [&'static str]),
+    /// Any of these, or none of them, by code.
+    Any(&'static [&'static str]),
+    /// A number with a unit and an instrument; the first of each is the default.
+    Measure {
+        /// The quantity.
+        kind: QuantityKind,
+        /// Units that may be tapped.
+        units: &'static [Unit],
+        /// Instruments that may be named.
+        instruments: &'static [Instrument],
+    },
+    /// Words as they are printed.
+    Printed(Printed),
+    /// A whole number between two bounds, both included.
+    Count(u8, u8),
+}
+
+/// What sort of print is copied out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Printed {
+    /// Ratings, such as `13A 250V~`.
+    Rating,
+    /// The print along a flex, such as `H05VV-F 3G1.5`.
+    Flex,
+    /// A number under bars.
+    Barcode,
+    /// Anything else.
+    Words,
+}
+
+/// How often a question is asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Per {
+    /// Once.
+    Sample,
+    /// For each socket.
+    Socket,
+    /// For each core of the flex.
+    Core,
+    /// For each place that can state a rating.
+    Claim,
+}
+
+/// Which one of several an answer speaks of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Target {
+    /// The sample.
+    Sample,
+    /// A socket, counted from the flex end, starting at 1.
+    Socket(u8),
+    /// A core.
+    Core(Core),
+    /// A place that can state a rating.
+    Claim(ClaimPlace),
+}
+
+/// A core by its job; where the job is not known yet, `Earth` is the green-and-yellow one by sight.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Core {
+    /// Line: brown.
+    Line,
+    /// Neutral: blue.
+    Neutral,
+    /// Earth: green-and-yellow.
+    Earth,
+}
+
+impl Core {
+    /// Every core of an earthed flex.
+    pub const ALL: [Self; 3] = [Self::Line, Self::Neutral, Self::Earth];
+
+    /// The stable code.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Line => "line",
+            Self::Neutral => "neutral",
+            Self::Earth => "earth",
+        }
+    }
+}
+
+/// A place that can state a rating or a size.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ClaimPlace {
+    /// The seller's page or sign.
+    Listing,
+    /// Box, bag or card.
+    Package,
+    /// The body with the sockets; on a cord set, the connector.
+    Body,
+    /// The plug.
+    Plug,
+    /// The print on the flex.
+    Flex,
+}
+
+impl ClaimPlace {
+    /// Every place, weakest evidence first.
+    pub const ALL: [Self; 5] = [Self::Listing, Self::Package, Self::Body, Self::Plug, Self::Flex];
+
+    /// The stable code.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Listing => "listing",
+            Self::Package => "package",
+            Self::Body => "body",
+            Self::Plug => "plug",
+            Self::Flex => "flex",
+        }
+    }
+}
+
+impl Question {
+    /// A question asked once, always, with exactly one answer.
+    pub const fn one(id: &'static str, place: Place, needs: Equipment, answers: &'static [&'static str]) -> Self {
+        Self::asking(id, place, needs, Ask::One(answers))
+    }
+
+    /// A question asked once, always, that any number of answers fit.
+    pub const fn any(id: &'static str, place: Place, needs: Equipment, answers: &'static [&'static str]) -> Self {
+        Self::asking(id, place, needs, Ask::Any(answers))
+    }
+
+    /// A question asked once, always.
+    pub const fn asking(id: &'static str, place: Place, needs: Equipment, ask: Ask) -> Self {
+        Self { id, place, needs, ask, per: Per::Sample, when: always }
+    }
+
+    /// The same question for each of several.
+    #[must_use]
+    pub const fn per(mut self, per: Per) -> Self {
+        self.per = per;
+        self
+    }
+
+    /// The same question, asked only when `when` holds.
+    #[must_use]
+    pub const fn when(mut self, when: fn(&View) -> bool) -> Self {
+        self.when = when;
+        self
+    }
+
+    /// What the question is asked of in this examination.
+    pub fn targets(&self, view: &View) -> Vec<Target> {
+        match self.per {
+            Per::Sample => vec![Target::Sample],
+            Per::Socket => (1..=view.sockets()).map(Target::Socket).collect(),
+            Per::Core => view.cores().iter().copied().map(Target::Core).collect(),
+            Per::Claim => ClaimPlace::ALL.map(Target::Claim).to_vec(),
+        }
+    }
+
+    /// The codes an answer may use; empty where it is no choice.
+    pub const fn answers(&self) -> &'static [&'static str] {
+        match self.ask {
+            Ask::One(answers) | Ask::Any(answers) => answers,
+            Ask::Measure { .. } | Ask::Printed(_) | Ask::Count(..) => &[],
+        }
+    }
+}
+
+const fn always(_: &View) -> bool {
+    true
+}

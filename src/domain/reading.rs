@@ -1,0 +1,80 @@
+//! What an instrument showed, as it was typed, and what follows for the measurand.
+
+use super::instrument::Instrument;
+use super::quantity::{Amount, Measurand, Unit};
+use super::uncertainty::Measured;
+
+/// What stood on the display.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Shown {
+    /// A number.
+    Value(Amount),
+    /// More than the range can show, with the end of the range where it is known (`> 999 MΩ`).
+    Above(Amount),
+    /// Less than a value (`< 0.01 Ω`).
+    Below(Amount),
+    /// Over-range with no number: an open circuit (`OL`).
+    Open,
+}
+
+/// One reading of one instrument.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reading {
+    /// What stood on the display.
+    pub shown: Shown,
+    /// One step of the last digit, as far as the typed digits tell.
+    pub step: Amount,
+    /// The unit it was typed in, and is said back in.
+    pub unit: Unit,
+    /// What it was read with.
+    pub instrument: Instrument,
+    /// What was typed, untouched.
+    pub typed: String,
+}
+
+impl Reading {
+    /// The value with the instrument's standard uncertainty; `None` for anything but a number of the asked quantity.
+    ///
+    /// The accuracy's half-width and half a step of the display are two rectangular parts (GUM 4.3.7, F.2.2.1).
+    pub fn measured<Q: Measurand>(&self) -> Option<Measured<Q>> {
+        let Shown::Value(amount) = self.shown else { return None };
+        let value: Q = amount.to()?;
+        let step = self.step_in_base(Q::KIND)?;
+        let accuracy = self.instrument.accuracy();
+        let (fixed, fixed_unit) = accuracy.fixed;
+        let fixed = if fixed_unit.kind() == Q::KIND { difference_in_base(fixed, fixed_unit) } else { 0.0 };
+        let half_width = accuracy.of_reading * value.base().abs() + accuracy.digits * step + fixed;
+        let u = libm::hypot(half_width / libm::sqrt(3.0), step / libm::sqrt(12.0));
+        Some(Measured::new(value, Q::from_base(u)))
+    }
+
+    /// Whether the display said there is no path at all.
+    pub fn is_open(&self) -> bool {
+        matches!(self.shown, Shown::Open)
+    }
+
+    /// A value that the measurand is certainly above, where the display said so.
+    pub fn above<Q: Measurand>(&self) -> Option<Q> {
+        match self.shown {
+            Shown::Above(amount) => amount.to(),
+            Shown::Value(_) | Shown::Below(_) | Shown::Open => None,
+        }
+    }
+
+    /// A value that the measurand is certainly below, where the display said so.
+    pub fn below<Q: Measurand>(&self) -> Option<Q> {
+        match self.shown {
+            Shown::Below(amount) => amount.to(),
+            Shown::Value(_) | Shown::Above(_) | Shown::Open => None,
+        }
+    }
+
+    fn step_in_base(&self, kind: super::quantity::QuantityKind) -> Option<f64> {
+        (self.step.kind() == kind).then(|| self.step.in_unit(self.unit).map(|n| difference_in_base(n, self.unit)))?
+    }
+}
+
+/// A difference of `n` units in base units: unlike a value it knows no zero point.
+fn difference_in_base(n: f64, unit: Unit) -> f64 {
+    n * unit.step_in_base()
+}

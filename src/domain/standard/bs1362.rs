@@ -1,0 +1,11 @@
+//! BS 1362:1973, cartridge fuse links for plugs.
+//!
+//! Read in secondary copies; the standard itself was not open on the desk.
+
+use super::{Clause, Provenance};
+
+/// A fuse link carries its maker's mark, rated current, BS 1362 and an approval mark.
+pub const MARKING: Clause = Clause::new("BS 1362", "1973", "marking", Provenance::Read);
+
+/// No rating above 13 A exists.
+pub const LARGEST_RATING: Clause = Clause::new("BS 1362", "1973", "ratings", Provenance::Read);

@@ -1,0 +1,7 @@
+//! Published numbers: one fact sheet per publication and edition, in printed order.
+
+pub mod bs1362;
+pub mod bs1363_1;
+mod clause;
+
+pub use clause::{Clause, Provenance};

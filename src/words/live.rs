@@ -1,0 +1,10 @@
+//! Words of the place: live.
+
+use super::check::CheckWords;
+use super::question::QuestionWords;
+
+/// Words of the questions.
+pub const QUESTIONS: &[QuestionWords] = &[];
+
+/// Words of the checks.
+pub const CHECKS: &[CheckWords] = &[];

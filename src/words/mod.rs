@@ -1,0 +1,14 @@
+//! Every word a person sees: questions, answers, sentences, reasons, labels; and what a person types, read as a value.
+//!
+//! Sentences are whole messages, never glued from pieces, so that another language can stand beside this one.
+
+pub mod check;
+pub mod question;
+
+mod cable;
+mod inside;
+mod live;
+mod plug;
+mod readings;
+mod sockets;
+mod what_it_says;
