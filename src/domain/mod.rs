@@ -14,6 +14,7 @@ pub mod finding;
 pub mod instrument;
 pub mod marking;
 pub mod next_check;
+pub mod physics;
 pub mod quantity;
 pub mod question;
 pub mod reading;

@@ -1,6 +1,6 @@
 //! What a check says to a person: what is wrong, why it matters, what would settle it.
 
-use super::{cable, inside, live, plug, readings, sockets, what_it_says};
+use super::{cable, copper, inside, live, plug, readings, sockets, what_it_says};
 
 /// The words of one check.
 #[derive(Debug, Clone, Copy)]
@@ -20,9 +20,18 @@ const UNWRITTEN: CheckWords = CheckWords { code: "", wrong: "", why: "", settles
 
 /// The words of every check.
 pub fn all() -> impl Iterator<Item = &'static CheckWords> {
-    [what_it_says::CHECKS, plug::CHECKS, cable::CHECKS, sockets::CHECKS, readings::CHECKS, inside::CHECKS, live::CHECKS]
-        .into_iter()
-        .flatten()
+    [
+        what_it_says::CHECKS,
+        plug::CHECKS,
+        cable::CHECKS,
+        sockets::CHECKS,
+        readings::CHECKS,
+        inside::CHECKS,
+        copper::CHECKS,
+        live::CHECKS,
+    ]
+    .into_iter()
+    .flatten()
 }
 
 /// The words of a check.

@@ -6,6 +6,7 @@ pub mod check;
 pub mod question;
 
 mod cable;
+mod copper;
 mod inside;
 mod live;
 mod plug;

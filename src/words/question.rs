@@ -1,6 +1,6 @@
 //! What a question says to a person, and what its answers say of the sample.
 
-use super::{cable, inside, live, plug, readings, sockets, what_it_says};
+use super::{cable, copper, inside, live, plug, readings, sockets, what_it_says};
 use crate::domain::question::Question;
 
 /// The words of one question.
@@ -47,6 +47,7 @@ pub fn all() -> impl Iterator<Item = &'static QuestionWords> {
         sockets::QUESTIONS,
         readings::QUESTIONS,
         inside::QUESTIONS,
+        copper::QUESTIONS,
         live::QUESTIONS,
     ]
     .into_iter()

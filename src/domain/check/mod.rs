@@ -119,6 +119,7 @@ pub fn questions() -> impl Iterator<Item = &'static Question> {
         sockets::QUESTIONS,
         readings::QUESTIONS,
         inside::QUESTIONS,
+        cable::copper::QUESTIONS,
         live::QUESTIONS,
     ]
     .into_iter()

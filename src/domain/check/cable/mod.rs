@@ -1,5 +1,7 @@
 //! Checks of the place: cable.
 
+pub mod copper;
+
 use super::Check;
 use crate::domain::question::Question;
 

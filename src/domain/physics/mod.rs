@@ -1,0 +1,1 @@
+//! Models: from readings to what they mean. A model a file, its source and its limits at the top.

@@ -1,0 +1,15 @@
+//! The engine held against published limits: at, inside and outside each, and what must hold for every examination.
+
+#![expect(clippy::expect_used, reason = "a test that cannot lay its bench must stop")]
+
+mod bench;
+mod cable;
+mod copper;
+mod decisions;
+mod inside;
+mod marking;
+mod plug;
+mod readings;
+mod sockets;
+mod typed;
+mod what_it_says;
