@@ -11,10 +11,10 @@ pub const MARKING: Clause = Clause::new("BS 1362", "1973", "marking", Provenance
 /// No rating above 13 A exists.
 pub const LARGEST_RATING: Clause = Clause::new("BS 1362", "1973", "ratings", Provenance::Read);
 
-/// What a fuse carries for half an hour without opening.
-pub const NON_FUSING: Clause = Clause::new("BS 1362", "1973", "non-fusing current", Provenance::Read);
+/// A link carries 1.6 times its rating for 30 minutes, and opens within 30 minutes at 1.9 times.
+pub const CONVENTIONAL_CURRENTS: Clause = Clause::new("BS 1362", "1973", "time and current", Provenance::Read);
 
-/// The non-fusing current of a fuse: 1.6 times its rating.
-pub fn non_fusing(rating: ElectricCurrent) -> ElectricCurrent {
+/// The current that a link may carry for ever: 1.6 times its rating.
+pub fn non_fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
     rating * 1.6
 }

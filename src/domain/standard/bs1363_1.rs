@@ -28,8 +28,3 @@ pub fn largest_fuse(area: Area) -> Option<ElectricCurrent> {
         .find(|&(row, _)| area >= square_millimetres(row))
         .map(|(_, fuse)| amperes(fuse))
 }
-
-/// The fuse that Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
-pub fn inrush_fuse() -> ElectricCurrent {
-    amperes(5.0)
-}

@@ -126,9 +126,11 @@ pub fn unmarked(view: &View, print: Option<&FlexPrint>) -> Judgement {
             _ => Judgement::conforms(Breach, Basis::Print, Reason::FitsTheClaim),
         };
     }
-    let (Some(answer), true) = (view.one(VISIBLE), bears_no_print(view)) else {
-        let answer = if bears_no_print(view) { VISIBLE } else { FLEX_PRINT };
-        return Judgement::without_choice(Breach, view.answer(answer, Target::Sample));
+    if !bears_no_print(view) {
+        return Judgement::without_choice(Breach, view.answer(FLEX_PRINT, Target::Sample));
+    }
+    let Some(answer) = view.one(VISIBLE) else {
+        return Judgement::without_choice(Breach, view.answer(VISIBLE, Target::Sample));
     };
     let reason = Reason::Answered { question: VISIBLE.id, target: Target::Sample, answer };
     let ruling = if answer == "55-cm-or-more" { Ruling::Breaks(Breach) } else { Ruling::CannotTell };

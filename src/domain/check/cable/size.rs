@@ -34,7 +34,7 @@ pub const FLEX_THIN_FOR_RATING: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| thin_for_rating(view, view.flex())),
     asks: &[FLEX_PRINT, FUSE_RATING, connector::PATTERN, FLEX_LENGTH],
-    against: &[bs7671::TABLE_4F3A, bs1362::NON_FUSING, iec60799::LEAST_AREA, Clause::common_practice()],
+    against: &[bs7671::TABLE_4F3A, bs1362::CONVENTIONAL_CURRENTS, iec60799::LEAST_AREA, Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 30 },
 };
 
@@ -82,6 +82,11 @@ fn thinnest_for_mains() -> Area {
     square_millimetres(0.5)
 }
 
+/// The fuse that BS 1363-1 Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
+fn inrush_fuse() -> ElectricCurrent {
+    amperes(5.0)
+}
+
 /// How grave it is that a flex carries more than its rating: `unstopped` is the current that nothing interrupts.
 fn overload(area: Area, unstopped: ElectricCurrent) -> Severity {
     match bs7671::cord_rating(area) {
@@ -92,7 +97,7 @@ fn overload(area: Area, unstopped: ElectricCurrent) -> Severity {
 
 /// The most that flows when the product draws `current`: the fuse may stop it before.
 fn unstopped(view: &View, current: ElectricCurrent) -> ElectricCurrent {
-    let by_fuse = fuse(view).and_then(|fuse| fuse.at_most).map(bs1362::non_fusing);
+    let by_fuse = fuse(view).and_then(|fuse| fuse.at_most).map(bs1362::non_fusing_current);
     by_fuse.filter(|by_fuse| *by_fuse < current).unwrap_or(current)
 }
 
@@ -129,7 +134,7 @@ fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
         let needed = bs7671::cord_area(load).filter(|needed| *needed > stated)?;
         Some((overload(stated, unstopped), needed))
     };
-    let short_of_fuse = |rating| short(rating, bs1362::non_fusing(rating));
+    let short_of_fuse = |rating| short(rating, bs1362::non_fusing_current(rating));
     let fuse = fuse(view);
     let by_fuse = fuse.as_ref().and_then(|fuse| short_of_fuse(fuse.at_least));
     let by_claim = view.claimed_current().and_then(|claimed| short(claimed, unstopped(view, claimed)));
@@ -209,7 +214,7 @@ pub fn thin_for_fuse(view: &View, print: Option<&FlexPrint>) -> Judgement {
     let is_above_13 = fuse.at_most.is_none() && fuse.at_least > amperes(0.0);
     let reason = fuse_answered(view);
     let ruling = if fuse.at_least > largest || is_above_13 {
-        let is_inrush_fuse = fuse.at_most == Some(bs1363_1::inrush_fuse());
+        let is_inrush_fuse = fuse.at_most == Some(inrush_fuse());
         match (is_inrush_fuse, view.kind()) {
             (false, _) => Ruling::Breaks(Danger),
             (true, Kind::ExtensionLead) => Ruling::Breaks(Breach),
