@@ -3,15 +3,10 @@
 //! From memory, believed right; the clause on marking changed in the 2007 edition.
 
 use super::{Clause, Provenance};
-use crate::domain::quantity::{Length, metres, millimetres};
+use crate::domain::quantity::{Length, millimetres};
 
-/// The print on the sheath comes again within this distance.
+/// Where one print on the sheath ends, the next begins within 0.55 m.
 pub const MARK_REPEATS: Clause = Clause::new("IEC 60227-1", "2007", "3.1.1", Provenance::MemoryHigh);
-
-/// Where one print ends, the next begins no further away on the sheath.
-pub fn mark_repeats_within() -> Length {
-    metres(0.55)
-}
 
 /// A name, a mark or a thread among the cores says who made the flex.
 pub const MAKER: Clause = Clause::new("IEC 60227-1", "2007", "3.1", Provenance::MemoryHigh);

@@ -38,7 +38,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         says: "The flex looks whole along its length.",
         look: "Let the whole flex run through your fingers. Look well where it enters the plug and the other end, and twist it gently there.",
         why: "The outside of the flex is the first of two layers between a hand and the mains.",
-        caution: "Unplugged, always. If something blank or sticky shows, do not touch it.",
+        caution: "Unplugged, always.",
     },
     QuestionWords {
         id: "flex-print",
@@ -61,7 +61,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "less", answer: "less than 55 cm", says: "Less than 55 cm of the flex could be seen." },
         ],
         says: "",
-        look: "From a fingertip to the other shoulder is more than 55 cm. Look all around the flex.",
+        look: "Two sheets of A4 paper end to end are a little longer than 55 cm. Look all around the flex.",
         why: "The print need not come again sooner than every 55 cm, so a shorter piece may have none.",
         caution: "",
     },
