@@ -1,0 +1,11 @@
+//! The models held against published tables and worked answers; where a figure could not be met, both stand beside the test.
+
+mod adiabatic;
+mod conductor;
+mod example;
+mod fault;
+mod heating;
+mod iec60228;
+mod metal;
+mod near;
+mod propagation;
