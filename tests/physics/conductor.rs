@@ -73,7 +73,7 @@ fn joined_cores_agree_as_far_as_the_instrument_goes() {
 fn joined_cores_are_known_better_than_each_alone() {
     let step = |value: f64, step: f64| Measured::new(ohms(value), ohms(step / 12.0_f64.sqrt()));
     let check = joined(&[step(0.83, 0.01), step(0.91, 0.01), step(3.7, 0.1)], step(0.393, 0.001)).unwrap();
-    near("u", check.expected.u.base(), 0.00088, 0.000005);
+    near("u", check.expected.u.base(), 0.00088, 5e-6);
 }
 
 /// What the check sees and what it cannot see: a resistance common to all readings (46 mΩ would read 0.415 Ω joined) and a factor.

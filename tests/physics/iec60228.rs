@@ -10,8 +10,11 @@ use uom::si::ratio::ratio;
 
 use crate::near::{near, near_part, prints};
 
-/// IEC 60228 Tables 1 to 3 (read; 1.25 mm² memory-medium): mm², class 1 and 2 plain and coated, class 5 plain and coated.
-const MAXIMA: [(f64, Option<(f64, f64)>, (f64, f64)); 7] = [
+/// mm², class 1 and 2 plain and coated, class 5 plain and coated.
+type Row = (f64, Option<(f64, f64)>, (f64, f64));
+
+/// IEC 60228 Tables 1 to 3 (read; 1.25 mm² memory-medium).
+const MAXIMA: [Row; 7] = [
     (0.5, Some((36.0, 36.7)), (39.0, 40.1)),
     (0.75, Some((24.5, 24.8)), (26.0, 26.7)),
     (1.0, Some((18.1, 18.2)), (19.5, 20.0)),

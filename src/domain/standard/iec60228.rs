@@ -7,10 +7,10 @@
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;
 
-use super::{Clause, Provenance};
+use super::{Clause, Provenance, iec60287};
 use crate::domain::quantity::{
     Area, Length, Measurand, ResistancePerLength, ThermodynamicTemperature, Unit, degrees_celsius, millimetres,
-    ohms_per_kilometre,
+    ohms_per_kilometre, square_millimetres,
 };
 
 /// Largest resistance of solid conductors.
@@ -86,6 +86,18 @@ pub fn class1_and_2_maximum(area: Area, coating: Coating) -> Option<ResistancePe
 /// Largest resistance of a copper conductor of class 5, which is that of class 6 too; `None` for an area that is not in the table.
 pub fn class5_maximum(area: Area, coating: Coating) -> Option<ResistancePerLength> {
     maximum(&CLASS_5_AND_6, area, coating)
+}
+
+/// The largest area of classes 5 and 6 that is no larger than `area`; `None` below the smallest.
+pub fn class5_size_within(area: Area) -> Option<Area> {
+    let wanted = area.amount().in_unit(Unit::SquareMillimetre)?;
+    CLASS_5_AND_6.iter().rev().find(|(size, _, _)| *size < wanted + 1e-3).map(|&(size, _, _)| square_millimetres(size))
+}
+
+/// The least area of pure copper that can keep the maximum of a class 5 conductor: the standard sets no area, so less than this is
+/// a doubt and no break by itself.
+pub fn class5_least_copper(area: Area) -> Option<Area> {
+    class5_maximum(area, Coating::Plain).map(|maximum| iec60287::copper_resistivity() / maximum)
 }
 
 /// Thickest strand of a class 5 conductor; `None` for an area that is not in the table.
