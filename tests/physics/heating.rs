@@ -221,14 +221,12 @@ fn the_edges_of_the_margin_are_where_they_are_said_to_be() {
 }
 
 #[test]
-fn values_without_sense_give_an_answer_all_the_same() {
-    for each in [0.0, -1.0, f64::NAN, f64::INFINITY] {
+fn nothing_is_said_of_values_without_sense() {
+    for each in [-1.0, f64::NAN, f64::INFINITY] {
         for diameter in [0.0, -1.0, f64::NAN, f64::INFINITY] {
             let loaded = LoadedFlex { cores: ResistancePerLength::from_base(each), diameter: millimetres(diameter) };
-            assert!(matches!(
-                judge(&loaded, &loaded, amperes(13.0), degrees_celsius(30.0)),
-                Heat::Overheats | Heat::Within | Heat::CannotTell
-            ));
+            let verdict = judge(&loaded, &loaded, amperes(13.0), degrees_celsius(30.0));
+            assert_eq!(verdict, Heat::CannotTell, "{each} Ω/m, {diameter} mm");
         }
     }
 }

@@ -74,6 +74,12 @@ pub enum Heat {
 }
 
 impl LoadedFlex {
+    /// Whether both values are values at all: nothing is said of a flex that is not.
+    fn is_known(&self) -> bool {
+        let is_value = |value: f64| value.is_finite() && value >= 0.0;
+        is_value(self.cores.base()) && is_value(self.diameter.base()) && self.diameter.base() > 0.0
+    }
+
     /// The heat made at a current while the cores are at 20 °C.
     pub fn cold_heat(&self, current: ElectricCurrent) -> LinearPowerDensity {
         current * current * self.cores
@@ -81,7 +87,8 @@ impl LoadedFlex {
 
     /// Where a steady current leads in a room.
     pub fn steady(&self, current: ElectricCurrent, room: ThermodynamicTemperature) -> Steady {
-        if self.balanced_at(SEARCH_LIMIT, room).current < current {
+        let settles = self.balanced_at(SEARCH_LIMIT, room).current >= current;
+        if !settles {
             return Steady::Never;
         }
         let rise = halve(|rise| self.balanced_at(rise, room).current < current);
@@ -151,9 +158,11 @@ pub fn judge(
         Steady::At(conductor) => room.base() + by * (conductor.base() - room.base()),
         Steady::Never => f64::INFINITY,
     };
-    if stretched(coolest.steady(current, room), 1.0 - MARGIN_OF_RISE) >= most_for_pvc().base() {
+    if coolest.is_known() && stretched(coolest.steady(current, room), 1.0 - MARGIN_OF_RISE) >= most_for_pvc().base() {
         Heat::Overheats
-    } else if stretched(hottest.steady(current, room), 1.0 + MARGIN_OF_RISE) <= bs7671_flex::conductor().base() {
+    } else if hottest.is_known()
+        && stretched(hottest.steady(current, room), 1.0 + MARGIN_OF_RISE) <= bs7671_flex::conductor().base()
+    {
         Heat::Within
     } else {
         Heat::CannotTell

@@ -1,9 +1,8 @@
 //! What is known of a cut piece of flex: readings of its cores, its length, and what is claimed for it.
 
-use crate::domain::check::Judgement;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
-use crate::domain::finding::{Reason, RoomTemperature, Severity};
+use crate::domain::finding::{Judgement, Reason, RoomTemperature, Severity};
 use crate::domain::instrument::Instrument;
 use crate::domain::physics::conductor::{at_20, per_length, usual_room};
 use crate::domain::quantity::{

@@ -2,11 +2,11 @@
 
 use super::cut_flex::CutFlex;
 use crate::domain::check::ruling::evidence;
-use crate::domain::check::{Check, Judge, Judgement, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
-use crate::domain::finding::{Basis, Conformity, Needed, Reason};
+use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
 use crate::domain::physics::heating::{self, Heat, LoadedFlex, Steady};
 use crate::domain::quantity::{Area, ElectricCurrent, Length, Measurand, Unit, degrees_celsius, millimetres};
 use crate::domain::question::{Core, Target};

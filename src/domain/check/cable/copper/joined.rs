@@ -1,10 +1,10 @@
 //! Whether the readings of the cores agree with each other: a doubt about the readings, not about the flex.
 
 use super::cut_flex::{CutFlex, carries_leads};
-use crate::domain::check::{Check, Judge, Judgement, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::facts;
 use crate::domain::finding::Severity::BadSign;
-use crate::domain::finding::{Basis, Reason};
+use crate::domain::finding::{Basis, Judgement, Reason};
 use crate::domain::instrument::Instrument;
 use crate::domain::physics::conductor;
 use crate::domain::quantity::{ElectricalResistance, Measurand, QuantityKind, Unit};

@@ -2,11 +2,11 @@
 
 use super::cut_flex::CutFlex;
 use super::strands;
-use crate::domain::check::{Check, Judge, Judgement, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::{Probability, Thresholds};
 use crate::domain::facts;
 use crate::domain::finding::Severity::Breach;
-use crate::domain::finding::{Basis, Conformity, Reason};
+use crate::domain::finding::{Basis, Conformity, Judgement, Reason};
 use crate::domain::physics::metal::{
     Candidate, Metal, Pull, Scrape, Signs, mass_resistivity, not_told_apart, resistivity,
 };

@@ -3,11 +3,11 @@
 use super::cut_flex::{CoreResistance, CutFlex, Fuse};
 use super::heat;
 use crate::domain::check::ruling::{against, certainly};
-use crate::domain::check::{Check, Judge, Judgement, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::{Breach, Danger};
-use crate::domain::finding::{Basis, Conformity, CoreDanger, Evidence, Needed, Reason};
+use crate::domain::finding::{Basis, Conformity, CoreDanger, Evidence, Judgement, Needed, Reason};
 use crate::domain::physics::fault::{Fault, Race, Supply, race};
 use crate::domain::physics::heating::Heat;
 use crate::domain::physics::metal::explanation;
@@ -16,7 +16,7 @@ use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::adiabatic;
 use crate::domain::standard::iec60228::{self, Coating, class5_maximum, class5_size_within};
-use crate::domain::standard::{bs1362, bs1363_1};
+use crate::domain::standard::{bs1362, bs1363_1, iec60287};
 use crate::domain::view::View;
 
 /// **Finds** a core with more resistance than its claimed cross-section may have.
@@ -28,7 +28,8 @@ use crate::domain::view::View;
 ///
 /// **Decision** every core at p 0.95, brought to 20 °C. Read through leads that were not taken off, a core can break its limit but never
 /// keep it. Where no cross-section is claimed, or one that the table does not have, the core is held to the largest size of the
-/// table that is no larger (0.5 mm² if none is claimed): it can break that and never keep it.
+/// table that is no larger (0.5 mm² if none is claimed): it can break that and never keep it. A core that reads less than 4 mm² of
+/// copper would is a doubt about the reading.
 ///
 /// **Example**
 /// ```
@@ -49,6 +50,9 @@ pub const CORE_RESISTANCE_HIGH: &Check = &Check {
 
 /// From so many times its limit a core is a danger (usual practice).
 const DANGER_FROM: f64 = 1.5;
+
+/// No core of a flex with a 13 A plug has so many square millimetres: such a plug takes 1.5 mm² at most (usual practice).
+const THICKEST: f64 = 4.0;
 
 /// What cores are held to.
 struct Held {
@@ -78,6 +82,9 @@ pub fn judge(flex: &CutFlex) -> Judgement {
         Conformity::Conforms if !held.may_keep => {
             Judgement::cannot_tell(Danger, Reason::Needs(Needed::ClaimedArea)).with_evidence(judged.evidence)
         }
+        Conformity::Conforms if reads_too_little(flex) => {
+            Judgement::cannot_tell(Danger, Reason::OutOfRange).with_evidence(judged.evidence)
+        }
         Conformity::Inconclusive if flex.has_leads() => {
             Judgement::cannot_tell(Danger, Reason::LeadsNotTakenOff).with_evidence(judged.evidence)
         }
@@ -87,6 +94,12 @@ pub fn judge(flex: &CutFlex) -> Judgement {
             if all_read { Judgement { reason, ..judged } } else { judged }
         }
     }
+}
+
+/// Whether a core reads less than any flex of a 13 A product has: clips that touch, or a length that is wrong.
+fn reads_too_little(flex: &CutFlex) -> bool {
+    let least = iec60287::copper_resistivity() / square_millimetres(THICKEST);
+    flex.cores.iter().filter_map(|&(core, _)| flex.core(core)).any(|core| core.most() < least)
 }
 
 fn held(flex: &CutFlex) -> Option<Held> {
@@ -122,21 +135,19 @@ fn beside(core: Core, resistance: &CoreResistance, most: ResistancePerLength) ->
     }
 }
 
-/// A break, and how grave it is. Where cores stand beyond one and a half times the limit, they are held against that too, so that the retry
+/// A break, and how grave it is; of several dangers the gravest is named. Where cores stand beyond one and a half times the limit, they are held against that too, so that the retry
 /// in the sample's favour shows whether the danger stands.
 fn broken(flex: &CutFlex, held: &Held, judged: Judgement) -> Judgement {
     let graver: Vec<Evidence> = evidence(flex, DANGER_FROM * held.limit)
         .into_iter()
         .filter(|evidence| evidence.outcome == Conformity::Nonconforming)
         .collect();
-    let danger = if !graver.is_empty() {
-        Some(CoreDanger::HalfAsMuchAgain)
+    let danger = if earth_opens_first(flex) {
+        Some(CoreDanger::EarthOpensFirst)
     } else if heat::verdict(flex) == Some(Heat::Overheats) {
         Some(CoreDanger::Overheats)
-    } else if earth_opens_first(flex) {
-        Some(CoreDanger::EarthOpensFirst)
     } else {
-        None
+        (!graver.is_empty()).then_some(CoreDanger::HalfAsMuchAgain)
     };
     let known = flex.cores.iter().filter_map(|&(core, _)| Some(flex.core(core)?.least()));
     let worst = known.reduce(|worst, core| if core > worst { core } else { worst });

@@ -2,12 +2,12 @@
 
 use super::cut_flex::CutFlex;
 use crate::domain::check::ruling::against;
-use crate::domain::check::{Check, Judge, Judgement, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
 use crate::domain::finding::Severity::BadSign;
-use crate::domain::finding::{Needed, Reason};
+use crate::domain::finding::{Judgement, Needed, Reason};
 use crate::domain::instrument::Instrument;
 use crate::domain::physics::metal::{Metal, Strands};
 use crate::domain::quantity::{Area, Length, Mass, Measurand, QuantityKind, Unit};

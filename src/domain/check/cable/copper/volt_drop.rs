@@ -2,11 +2,11 @@
 
 use super::cut_flex::{CoreResistance, CutFlex};
 use crate::domain::check::ruling::against;
-use crate::domain::check::{Check, Judge, Judgement, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::BadSign;
-use crate::domain::finding::{Basis, Conformity, Needed, Reason};
+use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
 use crate::domain::quantity::{ElectricPotential, Measurand, ResistancePerLength, volts};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
