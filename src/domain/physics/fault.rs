@@ -14,13 +14,17 @@ use uom::si::ratio::ratio;
 use uom::si::time::second;
 
 use crate::domain::quantity::{
-    ElectricCurrent, ElectricPotential, ElectricalResistance, ResistancePerLength, degrees_celsius, ohms, volts,
+    ElectricCurrent, ElectricPotential, ElectricalResistance, ResistancePerLength, amperes, degrees_celsius, ohms,
+    volts,
 };
 use crate::domain::standard::adiabatic::{Melts, Withstand};
-use crate::domain::standard::bs1362::{self, Gate};
+use crate::domain::standard::bs1362::{GATES_OF_13_A, fusing_current, non_fusing_current};
 
 /// The adiabatic law tells nothing of longer times: heat leaks out of the core.
 const LONGEST_ADIABATIC: f64 = 5.0;
+
+/// The time, in seconds, that the conventional currents of a fuse link are stated for.
+const CONVENTIONAL_TIME: f64 = 1800.0;
 
 /// The lowest voltage that the loop is reckoned with, as a part of the nominal voltage (BS 7671, Cmin).
 const VOLTAGE_FACTOR: f64 = 0.95;
@@ -90,12 +94,13 @@ pub struct FuseTime {
 
 /// When a 13 A link opens.
 pub fn fuse_time(current: ElectricCurrent) -> FuseTime {
-    let time = bs1362::conventional_time();
-    let shortest = bs1362::gates_of_13_a().map(|gate: Gate| (gate.current, gate.shortest));
-    let longest = bs1362::gates_of_13_a().map(|gate: Gate| (gate.current, gate.longest));
+    let rating = amperes(13.0);
+    let time = Time::new::<second>(CONVENTIONAL_TIME);
+    let shortest = GATES_OF_13_A.map(|(at, shortest, _)| (amperes(at), Time::new::<second>(shortest)));
+    let longest = GATES_OF_13_A.map(|(at, _, longest)| (amperes(at), Time::new::<second>(longest)));
     FuseTime {
-        shortest: along((bs1362::non_fusing_of_13_a(), time), shortest, current).unwrap_or(time),
-        longest: along((bs1362::fusing_of_13_a(), time), longest, current),
+        shortest: along((non_fusing_current(rating), time), shortest, current).unwrap_or(time),
+        longest: along((fusing_current(rating), time), longest, current),
     }
 }
 

@@ -2,11 +2,8 @@
 //!
 //! Read in secondary copies; the standard itself was not open on the desk.
 
-use uom::si::f64::Time;
-use uom::si::time::second;
-
 use super::{Clause, Provenance};
-use crate::domain::quantity::{ElectricCurrent, amperes};
+use crate::domain::quantity::ElectricCurrent;
 
 /// A fuse link carries its maker's mark, rated current, BS 1362 and an approval mark.
 pub const MARKING: Clause = Clause::new("BS 1362", "1973", "marking", Provenance::Read);
@@ -14,40 +11,24 @@ pub const MARKING: Clause = Clause::new("BS 1362", "1973", "marking", Provenance
 /// No rating above 13 A exists.
 pub const LARGEST_RATING: Clause = Clause::new("BS 1362", "1973", "ratings", Provenance::Read);
 
-/// Time-current gates of a 13 A fuse link.
-pub const GATES: Clause = Clause::new("BS 1362", "1973", "gates", Provenance::Read);
+/// A link carries 1.6 times its rating for 30 minutes, and opens within 30 minutes at 1.9 times.
+pub const CONVENTIONAL_CURRENTS: Clause = Clause::new("BS 1362", "1973", "time and current", Provenance::Read);
 
-/// A 13 A link at a current: the shortest and the longest time before it opens.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Gate {
-    /// The current.
-    pub current: ElectricCurrent,
-    /// It holds at least so long.
-    pub shortest: Time,
-    /// It has opened by then.
-    pub longest: Time,
+/// The current that a link may carry for ever: 1.6 times its rating.
+pub fn non_fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
+    rating * 1.6
 }
 
-/// The gates of a 13 A link: 30 A 1 s to 400 s, 50 A 0.1 s to 20 s, 100 A 0.01 s to 0.2 s.
-pub fn gates_of_13_a() -> [Gate; 3] {
-    [(30.0, 1.0, 400.0), (50.0, 0.1, 20.0), (100.0, 0.01, 0.2)].map(|(current, shortest, longest)| Gate {
-        current: amperes(current),
-        shortest: Time::new::<second>(shortest),
-        longest: Time::new::<second>(longest),
-    })
+/// The current that opens a link within 30 minutes: 1.9 times its rating.
+pub fn fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
+    rating * 1.9
 }
 
-/// The current that a 13 A link carries for the conventional time without opening: 1.6 times its rating.
-pub fn non_fusing_of_13_a() -> ElectricCurrent {
-    amperes(20.8)
-}
+/// Times between which a link opens.
+pub const GATES: Clause = Clause::new("BS 1362", "1973", "time and current", Provenance::Read);
 
-/// The current that opens a 13 A link within the conventional time: 1.9 times its rating.
-pub fn fusing_of_13_a() -> ElectricCurrent {
-    amperes(24.7)
-}
+/// A current, and the seconds between which it opens the link.
+pub type Gate = (f64, f64, f64);
 
-/// The conventional time.
-pub fn conventional_time() -> Time {
-    Time::new::<second>(1800.0)
-}
+/// Gates of a 13 A link: A, s, s.
+pub const GATES_OF_13_A: [Gate; 3] = [(30.0, 1.0, 400.0), (50.0, 0.1, 20.0), (100.0, 0.01, 0.2)];

@@ -8,22 +8,23 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
 use crate::domain::physics::heating::{self, Heat, LoadedFlex, Steady};
-use crate::domain::quantity::{Area, ElectricCurrent, Length, Measurand, Unit, degrees_celsius, millimetres};
+use crate::domain::quantity::{
+    Area, ElectricCurrent, Length, Measurand, Unit, degrees_celsius, millimetres, square_millimetres,
+};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, Provenance, bs7671_flex, iec60287};
+use crate::domain::standard::en50525::{self, Duty, Sizes};
+use crate::domain::standard::{bs7671, bs7671_flex, iec60287};
 use crate::domain::uncertainty::Measured;
 use crate::domain::view::View;
-
-/// The highest conductor temperature of a flex of polyvinyl chloride.
-const PVC_FLEX: Clause = Clause::new("EN 50525-2-11", "2011", "70 °C", Provenance::Read);
 
 /// **Finds** a flex that gets too hot when it carries what the product claims.
 ///
 /// **Why it matters** above 70 °C its insulation softens and ages, further on it melts and burns.
 ///
 /// **Source** heat loss after IEC 60287-2-1, 4.2.1 (read); see `physics::heating` for the model and what it cannot tell. 30 °C around the
-/// flex as in BS 7671 Table 4F3A (read); 70 °C for polyvinyl chloride (read).
+/// flex as in BS 7671 Table 4F3A (read); 70 °C for polyvinyl chloride (read). A diameter that nobody measured is taken from EN 50525-2-11
+/// (sizes of type 53 memory-high).
 ///
 /// **Decision** the flex lies straight in still air and its two live cores carry the claimed current. Too hot if 0.7 of the rise reaches 70 °C
 /// with every reading moved two standard uncertainties in its favour; cool enough if 1.3 times the rise stays at 60 °C with every
@@ -36,14 +37,13 @@ pub const OVERHEATS_AT_CLAIM: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view: &View| judge(&CutFlex::of(view))),
     asks: &[facts::CORE_RESISTANCE, facts::PIECE_LENGTH, facts::FLEX_DIAMETER, facts::RATING],
-    against: &[iec60287::FREE_AIR, iec60287::METALS, bs7671_flex::TABLE_4F3A, PVC_FLEX],
+    against: &[iec60287::FREE_AIR, iec60287::METALS, bs7671::TABLE_4F3A, en50525::SIZES],
     prospect: Prospect { minutes: 8.0, percent: 15 },
 };
 
-/// Outer diameters of three-core flex: mm², from mm, to mm. H05VV-F of EN 50525-2-11 and IEC 60227-5 (0.75, 1.0, 1.5 and 2.5 mm² read, though for
-/// type 57), H03VV-F for 0.5 mm² (memory-high). 1.25 mm² is in no table and gets all that its neighbours may have.
-const DIAMETERS: [(f64, f64, f64); 6] =
-    [(0.5, 4.9, 6.3), (0.75, 6.0, 7.6), (1.0, 6.3, 8.0), (1.25, 6.3, 9.4), (1.5, 7.4, 9.4), (2.5, 9.2, 11.4)];
+/// The usual duty of each size, mm².
+const USUAL: [(Duty, f64); 5] =
+    [(Duty::Light, 0.5), (Duty::Ordinary, 0.75), (Duty::Ordinary, 1.0), (Duty::Ordinary, 1.5), (Duty::Ordinary, 2.5)];
 
 /// The flex at three places inside what its readings allow.
 struct Loaded {
@@ -108,12 +108,22 @@ fn loaded(flex: &CutFlex) -> Option<Loaded> {
     })
 }
 
-/// The diameter that a flex of an area may have; all that any flex may have where the area says nothing.
+/// The diameter that a three-core flex of an area may have. A size that is in no table (1.25 mm² is in none) gets all that sizes within half
+/// as much again may have, and an unknown one all that any flex may have.
 fn usual_diameter(area: Option<Area>) -> Measured<Length> {
+    let rows: Vec<(f64, Sizes)> = USUAL
+        .into_iter()
+        .filter_map(|(duty, size)| Some((size, en50525::sizes(duty, 3, square_millimetres(size))?)))
+        .collect();
     let wanted = area.and_then(|area| area.amount().in_unit(Unit::SquareMillimetre));
-    let known = wanted.and_then(|wanted| DIAMETERS.iter().find(|(size, _, _)| (size - wanted).abs() < 1e-3));
-    let (from, to) = known.map_or((4.9, 11.4), |&(_, from, to)| (from, to));
-    Measured::rectangular(millimetres(f64::midpoint(from, to)), millimetres((to - from) / 2.0))
+    let within = |factor: f64| {
+        let near = |size: f64| wanted.is_none_or(|wanted| size < wanted * factor && wanted < size * factor);
+        let chosen = rows.iter().filter(move |(size, _)| near(*size)).map(|(_, sizes)| sizes.diameter);
+        chosen.reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))
+    };
+    let any = || (millimetres(4.9), millimetres(11.4));
+    let (from, to) = within(1.001).or_else(|| within(1.5)).unwrap_or_else(any);
+    Measured::rectangular((from + to) / 2.0, (to - from) / 2.0)
 }
 
 /// The current that brings the conductors to 70 °C, with the doubt of the readings and of the model.
