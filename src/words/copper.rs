@@ -79,7 +79,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords {
                 code: "silver",
                 answer: "silver all the way",
-                says: "A scraped strand is silver all the way, as copper never is.",
+                says: "A scraped strand is silver all the way: no copper showed.",
             },
             AnswerWords { code: "yellow", answer: "yellow", says: "A scraped strand is yellow, like brass." },
         ],

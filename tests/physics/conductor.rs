@@ -13,8 +13,9 @@ fn within(value: f64, half_width: f64) -> Measured<ElectricalResistance> {
     Measured::rectangular(ohms(value), ohms(half_width))
 }
 
-/// A worked propagation (GTC and uncertainties agree on it): 0.83 ± 0.00817 Ω, 1.200 ± 0.005 m, 22 °C ± 2 K rectangular. It was worked with
-/// copper's own 0.00393 and gave 0.82353(891) Ω and 686.3(8.0) Ω/km; IEC 60228's 0.004, which the code uses, gives 0.82341 Ω.
+/// A worked propagation (GTC and uncertainties agree on it): 0.83 ± 0.00817 Ω, 1.200 ± 0.005 m, 22 °C ± 2 K rectangular. It was
+/// worked with copper's own 0.00393 and gave 0.82353(891) Ω and 686.3(8.0) Ω/km; IEC 60228's 0.004, which the code uses, gives
+/// 0.82341 Ω.
 #[test]
 fn uncertainty_of_reading_length_and_temperature_is_carried_through() {
     let room = Measured::rectangular(degrees_celsius(22.0), ThermodynamicTemperature::from_base(2.0));

@@ -41,7 +41,8 @@ fn ratios_to_the_limit() {
     }
 }
 
-/// All of the reference wire's 2.66 charged to the meter or the tape, in the flex's favour: 20, 21 and 87 times the limit; charged twice, 7.3.
+/// All of the reference wire's 2.66 charged to the meter or the tape, in the flex's favour: 20, 21 and 87 times the limit;
+/// charged twice, 7.3.
 #[test]
 fn the_doubt_given_to_the_flex_does_not_rescue_it() {
     let factor = 73.5 / 27.6;
@@ -107,8 +108,9 @@ fn the_flex_runs_away_above_8_amperes() {
     assert_eq!(flex(1.0).steady(amperes(8.2 * 1.03), room), Steady::Never);
 }
 
-/// Steady at 1, 1.5, 2, 3, 4 and 5 A: 32, 41, 54, 92, 156 and 263 °C by first principles; IEC 60287 loses up to 20 % more heat, so the
-/// code's rises are up to 13 % lower, and 6 % higher at the smallest rise. For 60 °C: 2.29 A with IEC 60287, 2.21 A by first principles.
+/// Steady at 1, 1.5, 2, 3, 4 and 5 A: 32, 41, 54, 92, 156 and 263 °C by first principles; IEC 60287 loses up to 20 % more heat,
+/// so the code's rises are up to 13 % lower, and 6 % higher at the smallest rise. For 60 °C: 2.29 A with IEC 60287, 2.21 A by
+/// first principles.
 #[test]
 fn the_flex_is_warm_at_a_tenth_of_its_claim() {
     let room = degrees_celsius(25.0);
@@ -122,7 +124,8 @@ fn the_flex_is_warm_at_a_tenth_of_its_claim() {
     near_part("A for 60 °C, odd core live", odd.current_for(degrees_celsius(60.0), room).base(), 1.37, 0.06);
 }
 
-/// All of 2.66 given to the flex: 92 W/m, 700 °C or no balance, 3.6 A to 4.1 A for 60 °C. Given twice: 35 W/m, 170 °C to 250 °C. Both fail.
+/// All of 2.66 given to the flex: 92 W/m, 700 °C or no balance, 3.6 A to 4.1 A for 60 °C. Given twice: 35 W/m, 170 °C to 250 °C.
+/// Both fail.
 #[test]
 fn the_verdict_of_heat_does_not_hang_on_the_reference_wire() {
     let (room, factor) = (degrees_celsius(25.0), 73.5 / 27.6);
@@ -138,8 +141,9 @@ fn the_verdict_of_heat_does_not_hang_on_the_reference_wire() {
     }
 }
 
-/// Three cores of one flex of about 0.6 m sold as 10 A, read alone 0.54, 0.568 and 1.995 Ω and joined 0.247 Ω (common practice): they agree
-/// within an ordinary meter's 0.8 % and 3 digits, stand far over every class 5 limit, and reach no steady temperature at 10 A.
+/// Three cores of one flex of about 0.6 m sold as 10 A, read alone 0.54, 0.568 and 1.995 Ω and joined 0.247 Ω (common practice):
+/// they agree within an ordinary meter's 0.8 % and 3 digits, stand far over every class 5 limit, and reach no steady temperature
+/// at 10 A.
 #[test]
 fn a_short_flex_of_common_practice_is_consistent_and_hopeless() {
     let read = |value: f64| {

@@ -40,8 +40,8 @@ fn more_current_never_opens_a_link_later() {
     }
 }
 
-/// Worst case of the gates joined on logarithmic paper: 5 s at 62 A and 0.4 s at 90 A. BS 7671 Tables 41.2(d) and 41.4(d) imply 60 A and
-/// 95 A (2.30 Ω × 95 A = 218.5 V): the lines between the gates are no more than 6 % of current off.
+/// Worst case of the gates joined on logarithmic paper: 5 s at 62 A and 0.4 s at 90 A. BS 7671 Tables 41.2(d) and 41.4(d) imply
+/// 60 A and 95 A (2.30 Ω × 95 A = 218.5 V): the lines between the gates are no more than 6 % of current off.
 #[test]
 fn gates_joined_by_lines_stand_near_the_wiring_rules() {
     for (current, worst, implied) in [(61.6, 5.0, 60.0), (90.1, 0.4, 95.0)] {
@@ -83,8 +83,8 @@ fn faults_are_as_worked() {
     }
 }
 
-/// Melting of a core that reads 3.7 Ω over 1.20 m, at 41.8 A: copper 1.5 ms, aluminium 1.3 ms, steel 14 ms (derived), all before the fuse's
-/// earliest 225 ms.
+/// Melting of a core that reads 3.7 Ω over 1.20 m, at 41.8 A: copper 1.5 ms, aluminium 1.3 ms, steel 14 ms (derived), all before
+/// the fuse's earliest 225 ms.
 #[test]
 fn a_hair_thin_earth_core_opens_before_the_fuse() {
     let core = ohms(3.7) / metres(1.2);

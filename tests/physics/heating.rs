@@ -55,8 +55,8 @@ fn first_principles_are_themselves_sound() {
     }
 }
 
-/// A cable of 8 mm, 40 K above a room of 30 °C: first principles (Churchill-Chu and radiation at 0.9) give 16.8 W/m, IEC 60287 19.6 W/m,
-/// 17 % more. The code uses IEC 60287; both lie inside the margin of 30 % of the rise.
+/// A cable of 8 mm, 40 K above a room of 30 °C: first principles (Churchill-Chu and radiation at 0.9) give 16.8 W/m, IEC 60287
+/// 19.6 W/m, 17 % more. The code uses IEC 60287; both lie inside the margin of 30 % of the rise.
 #[test]
 fn iec_60287_loses_17_percent_more_than_first_principles() {
     let (k, viscosity, diffusivity, rise) = (0.02808, 1.798e-5, 2.543e-5, 40.0);
@@ -114,8 +114,8 @@ fn cords_warm_as_the_reference_solution_has_it() {
     }
 }
 
-/// The printed currents of 1.5 mm² to 4 mm² are limits of heat within -6 % and +7 % (first principles) or so; those of 0.5 mm² to 1.0 mm²
-/// buy volt drop and handling: a flex may be above its table and yet not too warm.
+/// The printed currents of 1.5 mm² to 4 mm² are limits of heat within -6 % and +7 % (first principles) or so; those of 0.5 mm² to
+/// 1.0 mm² buy volt drop and handling: a flex may be above its table and yet not too warm.
 #[test]
 fn printed_currents_of_thin_cords_are_no_limits_of_heat() {
     let reference = [0.34, 0.53, 0.75, 0.86, 0.94, 1.07, 1.03];
@@ -135,8 +135,8 @@ fn currents_for_70_degrees_lie_under_the_old_reckoning() {
     }
 }
 
-/// BS 7671 Table 4D2A, method E, two cores at 70 °C in free air at 30 °C: 17 A for 1.0 mm² read, the rest memory-medium. Class 2 maxima;
-/// diameters of round two-core cables assumed (memory-medium). Within the model's ±15 % of current.
+/// BS 7671 Table 4D2A, method E, two cores at 70 °C in free air at 30 °C: 17 A for 1.0 mm² read, the rest memory-medium. Class 2
+/// maxima; diameters of round two-core cables assumed (memory-medium). Within the model's ±15 % of current.
 #[test]
 fn fixed_cables_in_free_air_carry_their_printed_currents() {
     let rows = [
@@ -163,9 +163,9 @@ fn rubber_cords_carry_their_printed_currents() {
     }
 }
 
-/// BS 7671, cords at 60 °C (read): factors of current in warmer surroundings, .91 .82 .71 .58 .41, which are √((60 - t)/30): loss in proportion to
-/// the rise. First principles give .91 .81 .70 .56 .39. IEC 60287 loses with the power 1.25 of the rise and so falls lower, by up to
-/// 16 % at a rise of 5 K; the code, which uses it, is on the safe side there.
+/// BS 7671, cords at 60 °C (read): factors of current in warmer surroundings, .91 .82 .71 .58 .41, which are √((60 - t)/30): loss
+/// in proportion to the rise. First principles give .91 .81 .70 .56 .39. IEC 60287 loses with the power 1.25 of the rise and so
+/// falls lower, by up to 16 % at a rise of 5 K; the code, which uses it, is on the safe side there.
 #[test]
 fn warmer_surroundings_take_their_printed_part() {
     let cord = flex(13.3, 8.4);

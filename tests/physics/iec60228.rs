@@ -102,8 +102,8 @@ fn the_law_of_the_factors_gives_every_printed_digit() {
     assert_eq!(printed_factor(degrees_celsius(22.0)), None);
 }
 
-/// Worked with the printed factor (derived): 10 m of 1.0 mm² at 0.198 Ω keeps its limit at 25 °C and breaks it at 20 °C; 0.199 Ω at 25 °C
-/// is 19.502 Ω/km, just over. The law gives 19.412 where the printed factor gives 19.404; the checks use the law.
+/// Worked with the printed factor (derived): 10 m of 1.0 mm² at 0.198 Ω keeps its limit at 25 °C and breaks it at 20 °C; 0.199 Ω
+/// at 25 °C is 19.502 Ω/km, just over. The law gives 19.412 where the printed factor gives 19.404; the checks use the law.
 #[test]
 fn temperature_can_decide_a_reading() {
     let per_km = |reading: f64, celsius: f64| {
@@ -117,7 +117,8 @@ fn temperature_can_decide_a_reading() {
     assert!(by_law(0.198) <= 19.5 && by_law(0.199) > 19.5, "both laws decide alike");
 }
 
-/// BS 7671 Table 4F3B (read) follows from the coated maxima at 60 °C, out and back; 0.5 mm² to 4 mm², mV/A/m to the rounding of the table.
+/// BS 7671 Table 4F3B (read) follows from the coated maxima at 60 °C, out and back; 0.5 mm² to 4 mm², mV/A/m to the rounding of
+/// the table.
 #[test]
 fn volt_drops_of_the_wiring_rules_follow_from_the_maxima() {
     let warm = 1.0 + 0.00393 * 40.0;
@@ -131,8 +132,8 @@ fn volt_drops_of_the_wiring_rules_follow_from_the_maxima() {
     }
 }
 
-/// Sums of the trade (read): 3 m of 1.0 mm² and contacts of 0.1 Ω make 0.16 Ω; 50 m of 1.5 mm² flex 1.33 Ω out and back; 20 m of 1.5 mm²
-/// 0.27 Ω and of 2.5 mm² 0.16 Ω. 15 m of 1.5 mm² twin and earth, 0.36 Ω out and back, is solid: 2 × 12.1 Ω/km.
+/// Sums of the trade (read): 3 m of 1.0 mm² and contacts of 0.1 Ω make 0.16 Ω; 50 m of 1.5 mm² flex 1.33 Ω out and back; 20 m of
+/// 1.5 mm² 0.27 Ω and of 2.5 mm² 0.16 Ω. 15 m of 1.5 mm² twin and earth, 0.36 Ω out and back, is solid: 2 × 12.1 Ω/km.
 #[test]
 fn known_lengths_have_their_known_resistance() {
     let limit = |area: f64, length: f64| {

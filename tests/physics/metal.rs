@@ -38,8 +38,8 @@ fn a_clad_aluminium_wire_of_a_data_sheet_is_known_again() {
     assert_eq!(signs.ranked()[0].metal, Metal::CladAluminium15);
 }
 
-/// ASTM B566 (read): conductivity at least 64.4 % and density .131 lb/in³ for 15 %; 62.9 % and .120 lb/in³ for 10 %. ASTM B869 (read): 40, 30 and
-/// 21 % classes. Our values are typical ones, no more than 3 % from these limits.
+/// ASTM B566 (read): conductivity at least 64.4 % and density .131 lb/in³ for 15 %; 62.9 % and .120 lb/in³ for 10 %. ASTM B869
+/// (read): 40, 30 and 21 % classes. Our values are typical ones, no more than 3 % from these limits.
 #[test]
 fn clad_metals_stand_at_their_published_conductivity() {
     let rows = [
@@ -58,8 +58,8 @@ fn clad_metals_stand_at_their_published_conductivity() {
     }
 }
 
-/// Lines of the open library pandapower (read): 50 mm² of aluminium 0.642 Ω/km, 120 mm² of copper 0.153 Ω/km. Resistivity over area gives
-/// 0.565 and 0.144 (derived): stranded class 2 conductors carry 6 % to 14 % over it.
+/// Lines of the open library pandapower (read): 50 mm² of aluminium 0.642 Ω/km, 120 mm² of copper 0.153 Ω/km. Resistivity over
+/// area gives 0.565 and 0.144 (derived): stranded class 2 conductors carry 6 % to 14 % over it.
 #[test]
 fn overhead_lines_have_a_little_more_than_their_metal() {
     let rows = [(Metal::Aluminium, 50.0, 0.565, 0.642), (Metal::Copper, 120.0, 0.1445, 0.153)];
@@ -90,8 +90,9 @@ fn mass_resistivity_is_resistivity_times_density() {
     }
 }
 
-/// Two metals can be told apart with 95 % where half their distance in ln ρ is 1.645 deviations; the deviation holds the reading's doubt and
-/// the mean of both spreads' squares. Largest relative doubt of ρ, worked beforehand; `None` where no reading is good enough.
+/// Two metals can be told apart with 95 % where half their distance in ln ρ is 1.645 deviations; the deviation holds the
+/// reading's doubt and the mean of both spreads' squares. Largest relative doubt of ρ, worked beforehand; `None` where no reading
+/// is good enough.
 #[test]
 fn distance_between_metals_is_what_was_worked() {
     use Metal::{
@@ -137,8 +138,8 @@ fn decided(metal: Metal, group: &[Metal], u: f64, pull: Option<Pull>) -> f64 {
     right / all
 }
 
-/// Worked by Monte Carlo with equal chances: part of samples decided. Width of ten strands (5 %) with a magnet decides copper and the aluminium
-/// group always, one strand of 0.20 mm (12 %) mostly, one strand of 0.10 mm (24 %) hardly ever.
+/// Worked by Monte Carlo with equal chances: part of samples decided. Width of ten strands (5 %) with a magnet decides copper and
+/// the aluminium group always, one strand of 0.20 mm (12 %) mostly, one strand of 0.10 mm (24 %) hardly ever.
 ///
 /// The worked magnet was certain and its list of metals shorter, ours leaves a doubt: hence 0.15 of room.
 #[test]
@@ -155,8 +156,8 @@ fn what_each_way_of_looking_can_decide() {
     near("clad steel 30 without magnet", decided(Metal::CladSteel30, &[Metal::CladSteel30], 0.05, None), 0.0, 0.05);
 }
 
-/// One strand of 0.10 ± 0.012 mm: ρ 0.0269(65), the value of clad aluminium; yet copper keeps 6 % and the three aluminium metals about 30 %
-/// each, so that no metal reaches 95 % (worked beforehand, with those four and an exact count).
+/// One strand of 0.10 ± 0.012 mm: ρ 0.0269(65), the value of clad aluminium; yet copper keeps 6 % and the three aluminium metals
+/// about 30 % each, so that no metal reaches 95 % (worked beforehand, with those four and an exact count).
 #[test]
 fn one_hair_thin_strand_names_no_metal() {
     let strands = Strands { count: 5, diameter: Measured::new(millimetres(0.10), millimetres(0.012)) };
@@ -214,6 +215,14 @@ fn what_could_explain_a_resistance() {
     assert_eq!((at(1.89), at(1.91)), (Explanation::CladAluminium, Explanation::Steel));
     assert_eq!((at(11.9), at(12.1)), (Explanation::Steel, Explanation::Stainless));
     assert_eq!((at(40.9), at(41.1)), (Explanation::Stainless, Explanation::NoMetal));
+}
+
+/// `R m / L²`: a doubt of 1 % in the length is one of 2 % in the mass resistivity (GUM 5.1.6).
+#[test]
+fn length_counts_twice_beside_a_mass() {
+    let length = Measured::new(metres(1.0), metres(0.01));
+    let found = mass_resistivity(exact(0.0118), length, Measured::exact(Mass::from_base(0.0131)));
+    near("relative", found.relative.get::<ratio>(), 0.02, 1e-9);
 }
 
 /// Resistances in parallel carry the count: one in fifty strands may be missed.

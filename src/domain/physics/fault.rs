@@ -1,13 +1,13 @@
 //! What happens when line touches earthed metal at the far end of the flex: the current, when the fuse opens, what a hand feels
 //! meanwhile, and whether the earth core lasts until then.
 //!
-//! Source: the loop of BS 7671 (voltage factor 0.95), the gates of BS 1362 (read) joined by straight lines on logarithmic paper, constant
-//! I²t above the last gate, and the adiabatic law of IEC 60949.
+//! Source: the loop of BS 7671 (voltage factor 0.95), the gates of BS 1362 (read) joined by straight lines on logarithmic paper,
+//! constant I²t above the last gate, and the adiabatic law of IEC 60949.
 //!
-//! What it cannot tell: the loop outside the sample is not known, so two usual supplies are tried; a supply earthed by a rod (TT) clears
-//! by its RCD or not at all and is not modelled. The time of a fuse is only known to a factor of 20 to 400. Heating lengthens every
-//! time (resistance rises, heat leaks, an arc burns on) and is left out: a race between fuse and earth core is decided only where the
-//! slowest metal still loses against the earliest fuse. Stainless steel is not among the metals tried.
+//! What it cannot tell: the loop outside the sample is not known, so two usual supplies are tried; a supply earthed by a rod (TT)
+//! clears by its RCD or not at all and is not modelled. The time of a fuse is only known to a factor of 20 to 400. Heating
+//! lengthens every time (resistance rises, heat leaks, an arc burns on) and is left out: a race between fuse and earth core is
+//! decided only where the slowest metal still loses against the earliest fuse. Stainless steel is not among the metals tried.
 
 use uom::si::f64::Time;
 use uom::si::ratio::ratio;

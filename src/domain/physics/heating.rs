@@ -1,9 +1,9 @@
 //! How warm a straight flex gets in still air at a steady current.
 //!
-//! Source: heat loss of a single cable after IEC 60287-2-1, 4.2.1 (read). Inside the flex, two equal wires in one sheath share the heat:
-//! each sends half of it through `ρ/(2π) ln(D/d)`, and the air between the cores adds 0.10 K·m/W. That sum stands for a table of
-//! two-dimensional solutions for cords of 0.75 mm² to 4 mm² and meets it within 3 %; for hair-thin cores it lies inside their range.
-//! Resistance rises as copper's does. No more than two cores carry current.
+//! Source: heat loss of a single cable after IEC 60287-2-1, 4.2.1 (read). Inside the flex, two equal wires in one sheath share
+//! the heat: each sends half of it through `ρ/(2π) ln(D/d)`, and the air between the cores adds 0.10 K·m/W. That sum stands for a
+//! table of two-dimensional solutions for cords of 0.75 mm² to 4 mm² and meets it within 3 %; for hair-thin cores it lies inside
+//! their range. Resistance rises as copper's does. No more than two cores carry current.
 //!
 //! What it cannot tell: a flex that is coiled, bunched, covered, under carpet or in warm air gets far hotter; none of that is modelled
 //! (four turns can double the rise). Steel's resistance rises a little faster than copper's. Above about 160 °C the number only means

@@ -1,8 +1,9 @@
 //! Which metal a conductor is made of: how likely each is, from resistance with size or mass, a magnet, and a scraped strand.
 //!
-//! Source: resistivities and densities of IEC 60287, ASTM B566 and B869 (read or derived, see each metal); their spreads between products
-//! and the chances of a magnet's or scrape's answer are working values of usual practice. Numbers are compared as logarithms, because
-//! the doubt about a strand's diameter counts twice and makes the resistivity lopsided. Every metal counts as equally likely beforehand.
+//! Source: resistivities and densities of IEC 60287, ASTM B566 and B869 (read or derived, see each metal); their spreads between
+//! products and the chances of a magnet's or scrape's answer are working values of usual practice. Numbers are compared as
+//! logarithms, because the doubt about a strand's diameter counts twice and makes the resistivity lopsided. Every metal counts as
+//! equally likely beforehand.
 //!
 //! What it cannot tell: copper-clad aluminium with 10 % from 15 % copper, by any of these; clad aluminium from aluminium without the
 //! mass; anything from the width of one hair-thin strand; brass from clad steel without a magnet. A weak pull says nothing.
@@ -123,10 +124,11 @@ impl Metal {
     }
 
     /// Copper: between the international standard and 3 % above it, for drawing and tinning. Clad aluminium: ASTM B566 (read).
-    /// Clad steel: ASTM B869 (class read, resistivity derived, density memory-medium). Steel: IEC 60287 armour (read). Brass: memory-medium.
+    /// Clad steel: ASTM B869 (class read, resistivity derived, density memory-medium). Steel: IEC 60287 armour (read). Brass:
+    /// memory-medium.
     const fn properties(self) -> Properties {
         let (resistivity, spread, density, pull, scrape) = match self {
-            Self::Copper => (0.01735, 0.015, 8890.0, NOT_PULLED, [0.55, 0.33, 0.01, 0.08, 0.03]),
+            Self::Copper => (0.01735, 0.015, 8890.0, NOT_PULLED, [0.42, 0.30, 0.01, 0.24, 0.03]),
             Self::CladAluminium15 => (0.0270, 0.02, 3630.0, NOT_PULLED, CLAD),
             Self::CladAluminium10 => (0.0275, 0.02, 3320.0, NOT_PULLED, CLAD),
             Self::Aluminium => (0.02826, 0.03, 2703.0, NOT_PULLED, SILVERY),
@@ -321,8 +323,8 @@ pub enum Explanation {
     NoMetal,
 }
 
-/// What could explain a core's resistance if it had its claimed area: beyond 1.9 times pure copper's not clad aluminium, beyond 12 times
-/// no steel, beyond 41 times no metal.
+/// What could explain a core's resistance if it had its claimed area: beyond 1.9 times pure copper's not clad aluminium, beyond
+/// 12 times no steel, beyond 41 times no metal.
 pub fn explanation(core: ResistancePerLength, claimed: Area) -> Explanation {
     let copper: ResistancePerLength = iec60287::copper_resistivity() / claimed;
     let times = (core / copper).get::<ratio>();

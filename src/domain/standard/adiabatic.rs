@@ -1,8 +1,8 @@
 //! IEC 60949 and BS 7671 Tables 43.1 and 54.2 to 54.4: heat that stays in a conductor for the few moments of a fault.
 //!
-//! Heat capacities and resistivities read in secondary copies; melting points of the metals are general knowledge (memory-high; mild
-//! steel melts somewhere between 1420 °C and 1500 °C, memory-medium). Nothing leaves the conductor: no heat, no arc, no rise of the loop's
-//! resistance; all of these make the true time longer. Not valid beyond about five seconds.
+//! Heat capacities and resistivities read in secondary copies; melting points of the metals are general knowledge (memory-high;
+//! mild steel melts somewhere between 1420 °C and 1500 °C, memory-medium). Nothing leaves the conductor: no heat, no arc, no rise
+//! of the loop's resistance; all of these make the true time longer. Not valid beyond about five seconds.
 
 use uom::si::electrical_resistivity::ohm_meter;
 use uom::si::f64::{ElectricalResistivity, Time};

@@ -36,7 +36,8 @@ pub fn copper_coefficient() -> TemperatureCoefficient {
     TemperatureCoefficient::new::<per_kelvin>(3.93e-3)
 }
 
-/// The rise across a ring of polyvinyl chloride of outer and inner diameter with heat `flow` through it: `ρ/(2π) ln(outer/inner)` per watt.
+/// The rise across a ring of polyvinyl chloride of outer and inner diameter with heat `flow` through it: `ρ/(2π) ln(outer/inner)`
+/// per watt.
 pub fn rise_across_pvc(flow: LinearPowerDensity, outer: Length, inner: Length) -> TemperatureInterval {
     let per_watt = PVC / core::f64::consts::TAU * libm::log(outer.base() / inner.base());
     TemperatureInterval::new::<kelvin>(flow.get::<watt_per_meter>() * per_watt)

@@ -22,13 +22,14 @@ use crate::domain::view::View;
 ///
 /// **Why it matters** above 70 °C its insulation softens and ages, further on it melts and burns.
 ///
-/// **Source** heat loss after IEC 60287-2-1, 4.2.1 (read); see `physics::heating` for the model and what it cannot tell. 30 °C around the
-/// flex as in BS 7671 Table 4F3A (read); 70 °C for polyvinyl chloride (read). A diameter that nobody measured is taken from EN 50525-2-11
-/// (sizes of type 53 memory-high).
+/// **Source** heat loss after IEC 60287-2-1, 4.2.1 (read); see `physics::heating` for the model and what it cannot tell. 30 °C
+/// around the flex as in BS 7671 Table 4F3A (read); 70 °C for polyvinyl chloride (read). A diameter that nobody measured is taken
+/// from EN 50525-2-11 (sizes of type 53 memory-high).
 ///
-/// **Decision** the flex lies straight in still air and its two live cores carry the claimed current. Too hot if 0.7 of the rise reaches 70 °C
-/// with every reading moved two standard uncertainties in its favour; cool enough if 1.3 times the rise stays at 60 °C with every
-/// reading moved against it. Between them it cannot be told. Leads that were not taken off can condemn and never clear.
+/// **Decision** the flex lies straight in still air and its two live cores carry the claimed current. Too hot if 0.7 of the rise
+/// reaches 70 °C with every reading moved two standard uncertainties in its favour; cool enough if 1.3 times the rise stays at 60
+/// °C with every reading moved against it. Between them it cannot be told. Leads that were not taken off can condemn and never
+/// clear.
 pub const OVERHEATS_AT_CLAIM: &Check = &Check {
     code: "overheats-at-claim",
     place: Place::Inside,
@@ -108,8 +109,8 @@ fn loaded(flex: &CutFlex) -> Option<Loaded> {
     })
 }
 
-/// The diameter that a three-core flex of an area may have. A size that is in no table (1.25 mm² is in none) gets all that sizes within half
-/// as much again may have, and an unknown one all that any flex may have.
+/// The diameter that a three-core flex of an area may have. A size that is in no table (1.25 mm² is in none) gets all that sizes
+/// within half as much again may have, and an unknown one all that any flex may have.
 fn usual_diameter(area: Option<Area>) -> Measured<Length> {
     let rows: Vec<(f64, Sizes)> = USUAL
         .into_iter()

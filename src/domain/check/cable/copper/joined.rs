@@ -32,8 +32,8 @@ pub const CORES_JOINED: &Question = &Question::asking(
 ///
 /// **Source** Ohm's law: cores in parallel read `1/Σ(1/R)`.
 ///
-/// **Decision** differs by more than the expanded uncertainty (coverage factor 2) of both. It sees a slip in one reading and a resistance common to
-/// all; it is blind to a wrong scale or a wrong length. A note only: it decides nothing.
+/// **Decision** differs by more than the expanded uncertainty (coverage factor 2) of both. It sees a slip in one reading and a
+/// resistance common to all; it is blind to a wrong scale or a wrong length. A note only: it decides nothing.
 pub const READINGS_INCONSISTENT: &Check = &Check {
     code: "readings-inconsistent",
     place: Place::Inside,

@@ -38,14 +38,15 @@ const CLAD_STEEL: Clause = Clause::new("ASTM B869", "2004", "Table 1", Provenanc
 
 /// **Finds** cores of copper-clad aluminium, steel or another metal in place of copper.
 ///
-/// **Why it matters** clad aluminium heats more, breaks when it is bent, and works loose in terminals; steel has a tenth of copper's conductance.
+/// **Why it matters** clad aluminium heats more, breaks when it is bent, and works loose in terminals; steel has a tenth of
+/// copper's conductance.
 ///
-/// **Source** IEC 60228 knows no flexible conductor of aluminium in these sizes (read); resistivities after ASTM B566 and B869 (read); chances of
-/// a magnet's or a scrape's answer are usual practice.
+/// **Source** IEC 60228 knows no flexible conductor of aluminium in these sizes (read); resistivities after ASTM B566 and B869
+/// (read); chances of a magnet's or a scrape's answer are usual practice.
 ///
-/// **Decision** by the probability of copper, all metals equally likely beforehand: breaks at 0.05, keeps at 0.95. Only a strong pull means
-/// steel. Where nothing speaks against copper and it merely is not proved, the doubt is told and does not decide: the resistance
-/// is held to its limit whatever the metal.
+/// **Decision** by the probability of copper, all metals equally likely beforehand: breaks at 0.05, keeps at 0.95. Only a strong
+/// pull means steel. Where nothing speaks against copper and it merely is not proved, the doubt is told and does not decide: the
+/// resistance is held to its limit whatever the metal.
 pub const METAL_NOT_COPPER: &Check = &Check {
     code: "metal-not-copper",
     place: Place::Inside,

@@ -23,13 +23,13 @@ use crate::domain::view::View;
 ///
 /// **Why it matters** hair-thin or foreign metal heats under load, and a thin earth core burns open before the fuse.
 ///
-/// **Source** IEC 60228:2004 Table 3, class 5, coated (read; 1.25 mm² memory-medium); 1.5 times the limit, where a break becomes a danger, is
-/// usual practice; fuse and melting see `physics::fault`.
+/// **Source** IEC 60228:2004 Table 3, class 5, coated (read; 1.25 mm² memory-medium); 1.5 times the limit, where a break becomes
+/// a danger, is usual practice; fuse and melting see `physics::fault`.
 ///
-/// **Decision** every core at p 0.95, brought to 20 °C. Read through leads that were not taken off, a core can break its limit but never
-/// keep it. Where no cross-section is claimed, or one that the table does not have, the core is held to the largest size of the
-/// table that is no larger (0.5 mm² if none is claimed): it can break that and never keep it. A core that reads less than 4 mm² of
-/// copper would is a doubt about the reading.
+/// **Decision** every core at p 0.95, brought to 20 °C. Read through leads that were not taken off, a core can break its limit
+/// but never keep it. Where no cross-section is claimed, or one that the table does not have, the core is held to the largest
+/// size of the table that is no larger (0.5 mm² if none is claimed): it can break that and never keep it. A core that reads less
+/// than 4 mm² of copper would is a doubt about the reading.
 ///
 /// **Example**
 /// ```
@@ -135,8 +135,8 @@ fn beside(core: Core, resistance: &CoreResistance, most: ResistancePerLength) ->
     }
 }
 
-/// A break, and how grave it is; of several dangers the gravest is named. Where cores stand beyond one and a half times the limit, they are held against that too, so that the retry
-/// in the sample's favour shows whether the danger stands.
+/// A break, and how grave it is; of several dangers the gravest is named. Where cores stand beyond one and a half times the
+/// limit, they are held against that too, so that the retry in the sample's favour shows whether the danger stands.
 fn broken(flex: &CutFlex, held: &Held, judged: Judgement) -> Judgement {
     let graver: Vec<Evidence> = evidence(flex, DANGER_FROM * held.limit)
         .into_iter()

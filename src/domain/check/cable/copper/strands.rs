@@ -46,7 +46,8 @@ pub const CORE_MASS: &Question = &Question::asking(
 ///
 /// **Why it matters** it explains a high resistance, and hints at one where none was read.
 ///
-/// **Source** IEC 60228:2004 Table 3, class 5, plain (read): the resistance allowed, taken as pure copper. The standard itself sets no area.
+/// **Source** IEC 60228:2004 Table 3, class 5, plain (read): the resistance allowed, taken as pure copper. The standard itself
+/// sets no area.
 ///
 /// **Decision** by the strands' count and the width of ten of them, at p 0.95; doubt only, it decides nothing.
 pub const STRAND_AREA_SHORT: &Check = &Check {
