@@ -278,6 +278,20 @@ pub enum Reason {
         /// What was read.
         read: Amount,
     },
+    /// An answer that should be among those that fit is not: a mark or a name is missing.
+    NotAmong {
+        /// The question.
+        question: &'static str,
+        /// The code of the answer that was not given.
+        answer: &'static str,
+    },
+    /// The fuse's rating against the largest that something else allows.
+    FuseAgainst {
+        /// The rating of the fuse; `None` where it is only known to be above the limit.
+        fuse: Option<Amount>,
+        /// The largest it may be.
+        limit: Amount,
+    },
 }
 
 /// Where the temperature of the room came from.

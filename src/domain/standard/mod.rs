@@ -8,6 +8,7 @@ pub mod bs7671;
 pub mod bs7671_flex;
 mod clause;
 pub mod en50525;
+pub mod gtin;
 pub mod hd308;
 pub mod iec60227_1;
 pub mod iec60228;
@@ -15,5 +16,8 @@ pub mod iec60287;
 pub mod iec60320;
 pub mod iec60799;
 pub mod iet_code;
+pub mod law_gb;
+pub mod law_ni;
+pub mod marks;
 
 pub use clause::{Clause, Provenance};
