@@ -14,11 +14,14 @@ async function start() {
   document.getElementById('first-paint')?.remove();
 }
 
-start().catch((trouble) => {
+let hasFailed = false;
+
+function giveUp(trouble) {
   console.error(trouble);
+  hasFailed = true;
   const line = document.getElementById('first-paint-line');
   if (line) line.textContent = 'Plugwary could not start. Load this page again; if that does not help, use a newer browser.';
-});
+}
 
 let registration;
 let isAskedFor = false;
@@ -33,14 +36,15 @@ window.plugwaryApplyUpdate = () => {
   }
 };
 
-function offlineReady(isFirst) {
-  shell.offlineReady = true;
-  if (isFirst) window.dispatchEvent(new CustomEvent('plugwary-offline-ready'));
+function tell(what) {
+  window.dispatchEvent(new CustomEvent(what));
 }
 
 function updateWaiting() {
+  // A program that does not start can ask nobody, and there is nothing it could disturb.
+  if (hasFailed) return window.plugwaryApplyUpdate();
   shell.updateWaiting = true;
-  window.dispatchEvent(new CustomEvent('plugwary-update-waiting'));
+  tell('plugwary-update-waiting');
 }
 
 let followed;
@@ -52,13 +56,16 @@ function follow(worker) {
   const isFirst = !registration.active;
   worker.addEventListener('statechange', () => {
     if (worker.state === 'installed' && !isFirst) updateWaiting();
-    if (worker.state === 'activated' && isFirst) offlineReady(isFirst);
+    if (worker.state === 'activated' && isFirst) {
+      shell.offlineReady = true;
+      tell('plugwary-offline-ready');
+    }
   });
 }
 
 async function keep() {
   registration = await navigator.serviceWorker.register('/sw.js', { updateViaCache: 'none' });
-  if (registration.active) offlineReady(false);
+  if (registration.active) shell.offlineReady = true;
   if (registration.active && registration.waiting) updateWaiting();
   if (registration.installing) follow(registration.installing);
   registration.addEventListener('updatefound', () => follow(registration.installing));
@@ -74,5 +81,8 @@ if ('serviceWorker' in navigator && build !== 'development') {
     // It also changes when the first worker takes over, and when another tab asked: neither may disturb this page.
     if (isAskedFor) location.reload();
   });
-  keep().catch((trouble) => console.error(trouble));
+  // Keeping a copy comes after starting, so that the two do not share a slow network.
+  start().catch(giveUp).then(keep).catch((trouble) => console.error(trouble));
+} else {
+  start().catch(giveUp);
 }

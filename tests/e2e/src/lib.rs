@@ -14,7 +14,7 @@ mod phone;
 mod processes;
 mod storage;
 
-pub use host::{copy_of_app, host};
+pub use host::{Build, host};
 pub use phone::{Phone, Scheme};
 pub use storage::Storage;
 pub use xtask::{server::Server, site::Site};

@@ -1,15 +1,17 @@
 //! Stories of the network: gone for good, and back with a newer build of the app.
 
-use std::fs;
-
-use anyhow::{Context as _, Result};
-use e2e::{Phone, Server, Site, copy_of_app, host};
+use anyhow::Result;
+use e2e::{Build, Phone, Server, Site, host};
+use serde_json::{Value, json};
 
 /// True once the app is kept for use without a network.
 const READY: &str = "window.plugwaryShell?.offlineReady === true";
 /// True once the program runs: it has taken away what stands in its place until then.
 const RUNNING: &str =
     "window.plugwaryShell !== undefined && document.getElementById('first-paint') === null";
+
+/// Which build the page is of.
+const VERSION: &str = "document.querySelector('meta[name=plugwary-build]').content";
 
 #[tokio::test]
 async fn app_starts_and_deep_links_open_after_the_network_is_gone() -> Result<()> {
@@ -23,7 +25,7 @@ async fn app_starts_and_deep_links_open_after_the_network_is_gone() -> Result<()
         phone
             .eval("[innerWidth, innerHeight, devicePixelRatio]")
             .await?,
-        serde_json::json!([390, 844, 3])
+        json!([390, 844, 3])
     );
     assert_eq!(phone.console_errors().await?, [""; 0]);
     phone.screenshot("first-visit").await?;
@@ -79,52 +81,41 @@ async fn app_starts_without_a_network_after_the_browser_was_killed() -> Result<(
 #[tokio::test]
 async fn newer_build_waits_until_it_is_asked_for() -> Result<()> {
     let phone = Phone::fresh("update").await?;
-    let (old, new) = (
-        phone.storage().folder("old")?,
-        phone.storage().folder("new")?,
-    );
-    copy_of_app(&old)?;
-    copy_of_app(&new)?;
-    let worker = fs::read_to_string(old.join("sw.js"))?;
-    let version = version(&worker)?;
-    fs::write(new.join("sw.js"), worker.replace(version, "newer"))?;
-
-    let mut host = Server::start(Site::new(&old), 0)?;
+    let (old, new) = (build(&phone, "old")?, build(&phone, "new")?);
+    new.change("robots.txt", "Allow", "# Newer.\nAllow")?;
+    let (old_version, new_version) = (old.stamp()?, new.stamp()?);
+    let host = Server::start(old.site(), 0)?;
     phone.goto(&host.origin()).await?;
     phone.wait_until(READY).await?;
-    assert_eq!(
-        caches(&phone).await?,
-        serde_json::json!([format!("plugwary-build-{version}")])
-    );
+    assert_eq!(kept(&phone).await?, json!([cache(&old_version)]));
 
-    host = serve_instead(host, Site::new(&new))?;
+    let mut host = serve_instead(host, new.site())?;
     phone.reload().await?;
     phone
         .wait_until("window.plugwaryShell.updateWaiting === true")
         .await?;
-    phone.wait_until(RUNNING).await?;
-    phone.eval("window.isOldPage = true").await?;
     phone.reload().await?;
     phone
-        .wait_until("window.plugwaryShell.updateWaiting === true && window.isOldPage === undefined")
+        .wait_until("window.plugwaryShell.updateWaiting === true")
         .await?;
-    assert!(
-        caches(&phone).await?.to_string().contains(version),
-        "the old build was given up without consent"
+    assert_eq!(phone.eval(VERSION).await?, old_version.as_str());
+    assert_eq!(
+        kept(&phone).await?,
+        json!([cache(&old_version), cache(&new_version)])
     );
 
-    phone.eval("window.isOldPage = true").await?;
     phone.eval("window.plugwaryApplyUpdate()").await?;
     phone
-        .wait_until(
-            "window.isOldPage === undefined && window.plugwaryShell?.updateWaiting === false",
-        )
+        .wait_until(&format!(
+            "{VERSION} === '{new_version}' && window.plugwaryShell !== undefined"
+        ))
         .await?;
-    phone.wait_until(RUNNING).await?;
+    phone.wait_until(READY).await?;
     assert_eq!(
-        caches(&phone).await?,
-        serde_json::json!(["plugwary-build-newer"])
+        phone.eval("window.plugwaryShell.updateWaiting").await?,
+        false
     );
+    assert_eq!(kept(&phone).await?, json!([cache(&new_version)]));
     host.stop();
     phone.reload().await?;
     phone.wait_until(RUNNING).await
@@ -133,30 +124,20 @@ async fn newer_build_waits_until_it_is_asked_for() -> Result<()> {
 #[tokio::test]
 async fn half_finished_deploy_leaves_the_old_build_in_place() -> Result<()> {
     let phone = Phone::fresh("half-deploy").await?;
-    let (old, new) = (
-        phone.storage().folder("old")?,
-        phone.storage().folder("new")?,
-    );
-    copy_of_app(&old)?;
-    copy_of_app(&new)?;
-    let worker = fs::read_to_string(old.join("sw.js"))?;
-    let version = version(&worker)?;
-    fs::write(new.join("sw.js"), worker.replace(version, "newer"))?;
-    // The list is of the new build, but this file is not yet.
-    fs::write(new.join("robots.txt"), "of another build")?;
-
-    let mut host = Server::start(Site::new(&old), 0)?;
+    let (old, new) = (build(&phone, "old")?, build(&phone, "new")?);
+    new.change("robots.txt", "Allow", "# Newer.\nAllow")?;
+    let (old_version, _) = (old.stamp()?, new.stamp()?);
+    // The list is that of the new build, but this file is not yet.
+    new.change("robots.txt", "# Newer.\nAllow", "Allow")?;
+    let host = Server::start(old.site(), 0)?;
     phone.goto(&host.origin()).await?;
     phone.wait_until(READY).await?;
 
-    host = serve_instead(host, Site::new(&new))?;
+    let mut host = serve_instead(host, new.site())?;
     let outcome = "navigator.serviceWorker.getRegistration().then((known) => known.update()).then((known) =>
         new Promise((tell) => { const worker = known.installing; worker.onstatechange = () => tell(worker.state); }))";
     assert_eq!(phone.eval(outcome).await?, "redundant");
-    assert_eq!(
-        caches(&phone).await?,
-        serde_json::json!([format!("plugwary-build-{version}")])
-    );
+    assert_eq!(kept(&phone).await?, json!([cache(&old_version)]));
     assert_eq!(
         phone.eval("window.plugwaryShell.updateWaiting").await?,
         false
@@ -167,6 +148,33 @@ async fn half_finished_deploy_leaves_the_old_build_in_place() -> Result<()> {
     phone.wait_until(RUNNING).await
 }
 
+#[tokio::test]
+async fn build_that_does_not_start_says_so_and_is_replaced_without_asking() -> Result<()> {
+    let phone = Phone::fresh("broken-build").await?;
+    let (broken, mended) = (build(&phone, "broken")?, build(&phone, "mended")?);
+    broken.change("index.html", "data-wasm=\"", "data-wasm=\"/missing.wasm?")?;
+    broken.stamp()?;
+    let mended_version = mended.stamp()?;
+    let host = Server::start(broken.site(), 0)?;
+    phone.goto(&host.origin()).await?;
+    phone
+        .wait_for_text("#first-paint", "Plugwary could not start.")
+        .await?;
+    phone.wait_until(READY).await?;
+    phone.screenshot("could-not-start").await?;
+
+    let _host = serve_instead(host, mended.site())?;
+    phone.reload().await?;
+    phone
+        .wait_until(&format!("{VERSION} === '{mended_version}'"))
+        .await?;
+    phone.wait_until(RUNNING).await
+}
+
+fn build(phone: &Phone, name: &str) -> Result<Build> {
+    Build::copy(phone.storage().folder(name)?)
+}
+
 /// The host goes on at the same address, with another build.
 fn serve_instead(mut host: Server, site: Site) -> Result<Server> {
     let port = host.port();
@@ -174,15 +182,10 @@ fn serve_instead(mut host: Server, site: Site) -> Result<Server> {
     Ok(Server::start(site, port)?)
 }
 
-fn version(worker: &str) -> Result<&str> {
-    let (_, rest) = worker
-        .split_once("const BUILD = '")
-        .context("the worker has no version")?;
-    rest.split('\'')
-        .next()
-        .context("the worker's version does not end")
+fn cache(version: &str) -> String {
+    format!("plugwary-build-{version}")
 }
 
-async fn caches(phone: &Phone) -> Result<serde_json::Value> {
+async fn kept(phone: &Phone) -> Result<Value> {
     phone.eval("caches.keys()").await
 }
