@@ -66,20 +66,22 @@ impl Setup {
         self.browser.as_ref()
     }
 
-    /// Prepares the pieces; a piece that could not be had is not tried again.
+    /// Prepares the pieces. One that cannot be had keeps none of the others back, and is not tried again.
     ///
     /// # Errors
     /// The reason why the first of the pieces cannot be had.
     pub fn prepare(&mut self, pieces: &[Piece]) -> Result<(), Trouble> {
+        let mut whole = Ok(());
         for piece in PIECES.into_iter().filter(|piece| pieces.contains(piece)) {
             let outcome = match self.done.get(&piece) {
                 Some(outcome) => outcome.clone(),
                 None => self.prepare_one(piece),
             };
             self.done.insert(piece, outcome.clone());
-            outcome?;
+            whole = whole.and(outcome);
         }
-        tools::sweep(&self.shell)
+        tools::sweep(&self.shell)?;
+        whole
     }
 
     fn prepare_one(&mut self, piece: Piece) -> Result<(), Trouble> {

@@ -49,14 +49,14 @@ pub fn verify(setup: &mut Setup, names: &[&str]) -> Result<ExitCode, Trouble> {
         .collect();
 
     println!("== set-up");
-    // First for all steps, so that they share what they build.
-    let toolchain = setup.prepare(&[Piece::Toolchain]);
+    // The toolchain comes first and for all steps, so that they share what they build.
+    let needs: Vec<Piece> = steps.iter().flat_map(|step| step.needs).copied().collect();
+    if let Err(trouble) = setup.prepare(&[&[Piece::Toolchain], needs.as_slice()].concat()) {
+        println!("{trouble}");
+    }
     let ready: Vec<Result<(), Trouble>> =
         steps.iter().map(|step| setup.prepare(step.needs)).collect();
     println!("-- set-up: {}", seconds(start.elapsed()));
-    if let Err(trouble) = toolchain {
-        println!("{trouble}");
-    }
 
     let bench = Bench::new(setup);
     let outcomes = steps.iter().zip(ready).map(|(step, ready)| match ready {

@@ -21,6 +21,12 @@ async fn app_starts_and_deep_links_open_after_the_network_is_gone() -> Result<()
     phone.wait_until(RUNNING).await?;
     phone.wait_for_text("h1", "Plugwary").await?;
     phone.wait_until(READY).await?;
+    let way = "performance.getEntriesByType('navigation')[0].type";
+    assert_eq!(
+        phone.eval(way).await?,
+        "navigate",
+        "the first visit was disturbed"
+    );
     assert_eq!(
         phone
             .eval("[innerWidth, innerHeight, devicePixelRatio]")
