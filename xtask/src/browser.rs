@@ -28,12 +28,11 @@ pub fn prepare(shell: &Shell, debian: &Debian) -> Result<Browser, Trouble> {
     if let Some(browser) = find(shell) {
         return Ok(browser);
     }
+    let missing = "no Chromium with its chromedriver on the search path or in PLUGWARY_CHROMIUM and CHROMEDRIVER";
     debian
         .install(shell, &["chromium", "chromium-driver"])
-        .map_err(|trouble| format!("no Chromium with its chromedriver ({trouble})"))?;
-    find(shell).ok_or_else(|| {
-        "no Chromium with its chromedriver, even after installing Debian's".to_owned()
-    })
+        .map_err(|trouble| format!("{missing} ({trouble})"))?;
+    find(shell).ok_or_else(|| missing.to_owned())
 }
 
 fn find(shell: &Shell) -> Option<Browser> {
