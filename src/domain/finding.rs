@@ -292,6 +292,11 @@ pub enum Reason {
         /// The largest it may be.
         limit: Amount,
     },
+    /// What is printed there is what breaks the rule, or cannot be understood.
+    Reads {
+        /// The print.
+        print: String,
+    },
 }
 
 /// Where the temperature of the room came from.

@@ -71,6 +71,7 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::FuseAgainst { fuse: None, limit } => {
             format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
         }
+        Reason::Reads { print } => format!("It reads “{print}”. {}", words.why),
         Reason::CoresJoined { expected, read } => format!(
             "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
             number::amount(*expected),

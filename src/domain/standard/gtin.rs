@@ -14,3 +14,15 @@ pub fn gtin_check_digit(digits: &[u8]) -> u8 {
     let sum: u32 = digits.iter().rev().zip(weights).map(|(&digit, weight)| u32::from(digit) * weight).sum();
     u8::try_from((10 - sum % 10) % 10).unwrap_or_default()
 }
+
+/// Whether the last digit of a printed number follows from the others, spaces left out; `None` for anything but such a number.
+pub fn is_valid(printed: &str) -> Option<bool> {
+    let digits: Option<Vec<u8>> = printed
+        .chars()
+        .filter(|c| !c.is_whitespace())
+        .map(|c| c.to_digit(10).and_then(|d| u8::try_from(d).ok()))
+        .collect();
+    let digits = digits.filter(|digits| LENGTHS.contains(&digits.len()))?;
+    let (last, others) = digits.split_last()?;
+    Some(gtin_check_digit(others) == *last)
+}

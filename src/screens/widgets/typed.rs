@@ -38,7 +38,10 @@ pub fn ReadingField(
     let first_instrument =
         samples.last_instrument(instruments).or(instruments.first().copied()).unwrap_or(Instrument::HandMeter);
     let text = RwSignal::new(
-        samples.draft(&id, question, target).or(before.as_ref().map(|reading| reading.typed.clone())).unwrap_or_default(),
+        samples
+            .draft(&id, question, target)
+            .or(before.as_ref().map(|reading| reading.typed.clone()))
+            .unwrap_or_default(),
     );
     let unit = RwSignal::new(before.as_ref().map_or(first_unit, |reading| reading.unit));
     let with = RwSignal::new(before.as_ref().map_or(first_instrument, |reading| reading.instrument));
@@ -71,7 +74,8 @@ pub fn ReadingField(
     let said = move || match parsed.get() {
         Ok(reading) => view! { <p class="said-back">{number::reading(&reading)}</p> }.into_any(),
         Err(problem) if tried.get() && !text.read().is_empty() || text.read().len() > 2 => {
-            view! { <p class="problem" role="alert">{problem.message()}<span class="hint">{problem.hint()}</span></p> }.into_any()
+            view! { <p class="problem" role="alert">{problem.message()}<span class="hint">{problem.hint()}</span></p> }
+                .into_any()
         }
         Err(_) => view! { <p class="said-back">{"\u{a0}"}</p> }.into_any(),
     };
