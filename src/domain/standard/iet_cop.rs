@@ -6,7 +6,8 @@ use super::{Clause, Provenance};
 use crate::domain::quantity::{ElectricCurrent, ElectricalResistance, amperes, ohms};
 
 /// Earth continuity of a lead or cord set: no more than 0.1 Ω beyond the resistance of the flex's own protective conductor.
-pub const EARTH_CONTINUITY: Clause = Clause::new("IET Code of Practice", "5th ed. 2020", "Table 15.1", Provenance::Read);
+pub const EARTH_CONTINUITY: Clause =
+    Clause::new("IET Code of Practice", "5th ed. 2020", "Table 15.1", Provenance::Read);
 
 /// What [`EARTH_CONTINUITY`] allows beyond the flex: 0.1 Ω.
 pub fn earth_beyond_flex() -> ElectricalResistance {

@@ -21,13 +21,9 @@ pub const PARTS_INSIDE: &Question = &Question::any(
 .when(|view| on_leads(view) && is_open(view));
 
 /// How the surge part is kept from burning when it wears out.
-pub const SURGE_PART: &Question = &Question::one(
-    "surge-part",
-    Place::Inside,
-    Equipment::Meters,
-    &["with-thermal-fuse", "bare", "scorched"],
-)
-.when(|view| is_open(view) && view.marked(PARTS_INSIDE, "surge-part") == Some(true));
+pub const SURGE_PART: &Question =
+    &Question::one("surge-part", Place::Inside, Equipment::Meters, &["with-thermal-fuse", "bare", "scorched"])
+        .when(|view| is_open(view) && view.marked(PARTS_INSIDE, "surge-part") == Some(true));
 
 /// Each promise whose part can be seen inside, and the parts that keep it. Shutters and weather-proofing are seen from outside.
 const KEPT_BY: [(&str, &[&str]); 4] = [
@@ -94,11 +90,7 @@ pub const SURGE_PART_UNPROTECTED: &Check = &Check {
     applies: has_surge_part,
     judge: Judge::Answer(
         SURGE_PART,
-        &[
-            ("with-thermal-fuse", Ruling::Keeps),
-            ("bare", Ruling::Breaks(Breach)),
-            ("scorched", Ruling::Breaks(Danger)),
-        ],
+        &[("with-thermal-fuse", Ruling::Keeps), ("bare", Ruling::Breaks(Breach)), ("scorched", Ruling::Breaks(Danger))],
     ),
     asks: &[SURGE_PART, PARTS_INSIDE, OPENED],
     against: &[Clause::common_practice()],

@@ -1,8 +1,8 @@
 //! The earth path: there at every socket, and there all the while the flex is bent.
 
 use super::earth_resistance::EARTH_RESISTANCE;
-use super::shown::held;
 use super::trust::{Table, Trust, by_tester, unplugged, worst_made};
+use crate::domain::check::shown::held;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;

@@ -1,8 +1,8 @@
 //! The resistance of the earth path, socket by socket, against what its flex may have.
 
-use super::shown::held;
 use super::trust::{Trust, in_doubt, unplugged};
 use crate::domain::check::ruling::against;
+use crate::domain::check::shown::held;
 use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
@@ -121,14 +121,17 @@ fn by_each_socket(
             in_doubt(judgement, Reason::LeadsNotTakenOff)
         }
         Conformity::Conforms => Judgement {
-            basis: if view.reading(facts::FLEX_LENGTH, Target::Sample).is_some() { Basis::Reading } else { Basis::Print },
+            basis: if view.reading(facts::FLEX_LENGTH, Target::Sample).is_some() {
+                Basis::Reading
+            } else {
+                Basis::Print
+            },
             reason: if every_core_was_read(view) { Reason::Measured } else { Reason::ClearsOnlyWithCores },
             ..judgement
         },
-        Conformity::Inconclusive
-        | Conformity::Nonconforming
-        | Conformity::NotApplicable
-        | Conformity::NotExamined => judgement,
+        Conformity::Inconclusive | Conformity::Nonconforming | Conformity::NotApplicable | Conformity::NotExamined => {
+            judgement
+        }
     }
 }
 
@@ -137,7 +140,7 @@ fn at(socket: Target, reading: &Reading, allowed: Measured<ElectricalResistance>
     let limit = Limit::AtMost(allowed.value);
     let Some(shown) = reading.measured::<ElectricalResistance>() else {
         let evidence = held(socket, reading, &limit)?;
-        return Some(if has_leads_on(reading) { cannot_tell(evidence) } else { evidence });
+        return Some(if has_leads_on(reading) { cannot_tell(&evidence) } else { evidence });
     };
     let less = |leads: ElectricalResistance| {
         against(socket, &combine2(shown, allowed, |shown, most| shown - leads + (allowed.value - most)), &limit)
@@ -149,11 +152,11 @@ fn at(socket: Target, reading: &Reading, allowed: Measured<ElectricalResistance>
     if granted.outcome == Conformity::Nonconforming {
         return Some(granted);
     }
-    Some(cannot_tell(less(ElectricalResistance::from_base(0.0))))
+    Some(cannot_tell(&less(ElectricalResistance::from_base(0.0))))
 }
 
-fn cannot_tell(evidence: Evidence) -> Evidence {
-    Evidence { outcome: Conformity::Inconclusive, ..evidence }
+fn cannot_tell(evidence: &Evidence) -> Evidence {
+    Evidence { outcome: Conformity::Inconclusive, ..evidence.clone() }
 }
 
 fn has_leads_on(reading: &Reading) -> bool {
@@ -166,18 +169,11 @@ fn every_core_was_read(view: &View) -> bool {
 
 /// The largest resistance of a class 5 core of plain copper. Of a size between two rows the smaller one counts, which allows more.
 fn class_5_at_most(area: Area) -> ResistancePerLength {
-    let at_most = [
-        (0.75, 26.0),
-        (1.0, 19.5),
-        (1.25, 15.6),
-        (1.5, 13.3),
-        (2.5, 7.98),
-        (4.0, 4.95),
-    ]
-    .into_iter()
-    .rev()
-    .find(|&(size, _)| square_millimetres(size) <= area)
-    // No mains flex is thinner than 0.5 mm², whatever it claims.
-    .map_or(39.0, |(_, at_most)| at_most);
+    let at_most = [(0.75, 26.0), (1.0, 19.5), (1.25, 15.6), (1.5, 13.3), (2.5, 7.98), (4.0, 4.95)]
+        .into_iter()
+        .rev()
+        .find(|&(size, _)| square_millimetres(size) <= area)
+        // No mains flex is thinner than 0.5 mm², whatever it claims.
+        .map_or(39.0, |(_, at_most)| at_most);
     ohms_per_kilometre(at_most)
 }

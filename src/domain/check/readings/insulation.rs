@@ -1,8 +1,8 @@
 //! Insulation: of line and neutral to earth, and of a low-voltage output to both.
 
-use super::shown::held;
 use super::trust::{Trust, in_doubt, unplugged};
 use crate::domain::check::inside::parts;
+use crate::domain::check::shown::held;
 use crate::domain::check::{Check, Judge, Prospect, always, on_leads};
 use crate::domain::decision::Limit;
 use crate::domain::facts;
@@ -76,10 +76,9 @@ fn insulation_low(view: &View) -> Judgement {
         Conformity::Conforms if clears => Trust::PolesClosed.hold(view, judgement),
         Conformity::Conforms => in_doubt(judgement, Reason::WrongTestVoltage),
         Conformity::Nonconforming if surge && test == Some("500-v") => in_doubt(judgement, Reason::WrongTestVoltage),
-        Conformity::Nonconforming
-        | Conformity::Inconclusive
-        | Conformity::NotApplicable
-        | Conformity::NotExamined => Trust::Loose.hold(view, judgement),
+        Conformity::Nonconforming | Conformity::Inconclusive | Conformity::NotApplicable | Conformity::NotExamined => {
+            Trust::Loose.hold(view, judgement)
+        }
     }
 }
 
@@ -137,9 +136,8 @@ fn output_not_isolated(view: &View) -> Judgement {
     match judgement.outcome {
         Conformity::Conforms if is_by_tester(reading) => Trust::PolesClosed.hold(view, judgement),
         Conformity::Conforms => in_doubt(judgement, Reason::WrongTestVoltage),
-        Conformity::Nonconforming
-        | Conformity::Inconclusive
-        | Conformity::NotApplicable
-        | Conformity::NotExamined => Trust::Loose.hold(view, judgement),
+        Conformity::Nonconforming | Conformity::Inconclusive | Conformity::NotApplicable | Conformity::NotExamined => {
+            Trust::Loose.hold(view, judgement)
+        }
     }
 }

@@ -5,7 +5,6 @@ pub mod earth_resistance;
 pub mod insulation;
 pub mod poles;
 pub mod shorts;
-mod shown;
 pub mod trust;
 
 use super::Check;

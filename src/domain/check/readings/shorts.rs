@@ -1,7 +1,7 @@
 //! Paths that must not be: from line to neutral, and from either to earth.
 
-use super::shown::held;
 use super::trust::{Table, Trust, by_tester, in_doubt, unplugged, worst_made};
+use crate::domain::check::shown::held;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::decision::Limit;
 use crate::domain::facts;
@@ -16,13 +16,9 @@ use crate::domain::standard::Clause;
 use crate::domain::view::View;
 
 /// Whether a tester beeps from the plug's line pin to its neutral pin. A meter tells it better: then the resistance is read instead.
-pub const POLES_TOGETHER: &Question = &Question::one(
-    "poles-together",
-    Place::Readings,
-    Equipment::HandTools,
-    &["silent", "beeps-for-a-moment", "beeps"],
-)
-.when(|view| unplugged(view) && view.equipment() < Equipment::Meters);
+pub const POLES_TOGETHER: &Question =
+    &Question::one("poles-together", Place::Readings, Equipment::HandTools, &["silent", "beeps-for-a-moment", "beeps"])
+        .when(|view| unplugged(view) && view.equipment() < Equipment::Meters);
 
 /// Resistance from the plug's line pin to its neutral pin.
 pub const POLE_RESISTANCE: &Question = &Question::asking(
@@ -38,13 +34,9 @@ pub const POLE_RESISTANCE: &Question = &Question::asking(
 .when(unplugged);
 
 /// Whether the plug's earth pin beeps, or reads under 1 MΩ, to its line or neutral pin.
-pub const EARTH_TO_POLES: &Question = &Question::one(
-    "earth-to-poles",
-    Place::Readings,
-    Equipment::HandTools,
-    &["neither", "line", "neutral", "both"],
-)
-.when(unplugged);
+pub const EARTH_TO_POLES: &Question =
+    &Question::one("earth-to-poles", Place::Readings, Equipment::HandTools, &["neither", "line", "neutral", "both"])
+        .when(unplugged);
 
 /// **Finds** line and neutral joined.
 ///
