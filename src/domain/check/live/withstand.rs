@@ -60,7 +60,8 @@ pub const WITHSTAND_BROKE_DOWN: &Check = &Check {
 const DELICATE: [&str; 4] = ["usb", "timer", "rcd", "electronics"];
 
 fn takes_high_voltage(view: &View) -> bool {
-    !(on_leads(view) && DELICATE.into_iter().any(|extra| facts::has(view, extra))) && !parts::has_surge_part(view)
+    let is_delicate = on_leads(view) && DELICATE.into_iter().any(|extra| facts::has(view, extra));
+    !is_delicate && !parts::has_surge_part(view)
 }
 
 /// The question is asked only where nothing delicate can be overlooked.

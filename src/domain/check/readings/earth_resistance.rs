@@ -137,26 +137,18 @@ fn by_each_socket(
 
 /// One socket's reading against the limit, with the doubt of the limit added to its own.
 fn at(socket: Target, reading: &Reading, allowed: Measured<ElectricalResistance>) -> Option<Evidence> {
-    let limit = Limit::AtMost(allowed.value);
-    let Some(shown) = reading.measured::<ElectricalResistance>() else {
-        let evidence = held(socket, reading, &limit)?;
-        return Some(if has_leads_on(reading) { cannot_tell(&evidence) } else { evidence });
+    let against_limit = |most: ElectricalResistance| match reading.measured() {
+        Some(shown) => {
+            let doubted = combine2(shown, allowed, |shown: ElectricalResistance, of| shown + (allowed.value - of));
+            Some(against(socket, &doubted, &Limit::AtMost(most)))
+        }
+        None => held(socket, reading, &Limit::AtMost(most)),
     };
-    let less = |leads: ElectricalResistance| {
-        against(socket, &combine2(shown, allowed, |shown, most| shown - leads + (allowed.value - most)), &limit)
-    };
-    if !has_leads_on(reading) {
-        return Some(less(ElectricalResistance::from_base(0.0)));
-    }
-    let granted = less(reading.instrument.leads_at_most());
-    if granted.outcome == Conformity::Nonconforming {
+    let granted = against_limit(allowed.value + reading.instrument.leads_at_most())?;
+    if !has_leads_on(reading) || granted.outcome == Conformity::Nonconforming {
         return Some(granted);
     }
-    Some(cannot_tell(&less(ElectricalResistance::from_base(0.0))))
-}
-
-fn cannot_tell(evidence: &Evidence) -> Evidence {
-    Evidence { outcome: Conformity::Inconclusive, ..evidence.clone() }
+    against_limit(allowed.value).map(|evidence| Evidence { outcome: Conformity::Inconclusive, ..evidence })
 }
 
 fn has_leads_on(reading: &Reading) -> bool {
