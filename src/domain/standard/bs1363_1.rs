@@ -20,3 +20,11 @@ pub fn area_for_current(current: ElectricCurrent) -> Option<Area> {
         .find(|&(rating, _)| current <= amperes(rating))
         .map(|(_, area)| square_millimetres(area))
 }
+
+/// The largest fuse that Table 2 allows before a flex: 3 A from 0.5 mm², 13 A from 0.75 mm²; `None` under 0.5 mm².
+pub fn largest_fuse(area: Area) -> Option<ElectricCurrent> {
+    [(0.75, 13.0), (0.5, 3.0)]
+        .into_iter()
+        .find(|&(row, _)| area >= square_millimetres(row))
+        .map(|(_, fuse)| amperes(fuse))
+}

@@ -9,11 +9,12 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::{BadSign, Danger};
 use crate::domain::finding::{Conformity, Evidence, Judgement};
 use crate::domain::instrument::Instrument;
+use crate::domain::physics::heating::most_for_pvc;
 use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, flex_temperature, iec60479, iet_cop};
+use crate::domain::standard::{Clause, bs7671, bs7671_flex, en50525, iec60479, iet_code};
 use crate::domain::view::View;
 
 /// Current to earth from what people touch.
@@ -59,12 +60,12 @@ pub const LEAKAGE_HIGH: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(leakage_high),
     asks: &[TOUCH_CURRENT, LIVE_COMPETENT, facts::EXTRAS],
-    against: &[iec60479::LINE_A, iet_cop::TOUCH_CLASS_II],
+    against: &[iec60479::LINE_A, iet_code::TOUCH_CLASS_II],
     prospect: Prospect { minutes: 3.0, percent: 4 },
 };
 
 fn leakage_high(view: &View) -> Judgement {
-    let line = if on_leads(view) && facts::has(view, "usb") { iet_cop::touch_class_2() } else { iec60479::line_a() };
+    let line = if on_leads(view) && facts::has(view, "usb") { iet_code::touch_class_2() } else { iec60479::line_a() };
     let reading = view.reading(TOUCH_CURRENT, Target::Sample);
     reading.and_then(|reading| held(Target::Sample, reading, &Limit::AtMost(line))).map_or_else(
         || Judgement::without_choice(Danger, view.answer(TOUCH_CURRENT, Target::Sample)),
@@ -88,7 +89,7 @@ pub const RUNS_HOT: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(runs_hot),
     asks: &[HOTTEST_SPOT, LIVE_COMPETENT],
-    against: &[flex_temperature::PVC_AT_MOST, flex_temperature::RATED],
+    against: &[en50525::CONDUCTOR_TEMPERATURE, bs7671::TABLE_4F3A],
     prospect: Prospect { minutes: 70.0, percent: 20 },
 };
 
@@ -97,11 +98,11 @@ fn runs_hot(view: &View) -> Judgement {
         return Judgement::without_choice(Danger, view.answer(HOTTEST_SPOT, Target::Sample));
     };
     let at_most = |limit| against(Target::Sample, &measured, &Limit::AtMost(limit));
-    let too_hot = at_most(flex_temperature::pvc_at_most());
+    let too_hot = at_most(most_for_pvc());
     if too_hot.outcome == Conformity::Nonconforming {
         return Judgement::by_readings(Danger, vec![too_hot], 1);
     }
-    let cool = at_most(flex_temperature::rated());
+    let cool = at_most(bs7671_flex::conductor());
     let outcome = cool.outcome.min(Conformity::Inconclusive);
     Judgement::by_readings(Danger, vec![Evidence { outcome, ..cool }], 1)
 }

@@ -3,6 +3,7 @@
 use super::earth_resistance::EARTH_RESISTANCE;
 use super::trust::{Table, Trust, by_tester, unplugged, worst_made};
 use crate::domain::check::shown::held;
+use crate::domain::check::sockets::connector;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
@@ -16,11 +17,11 @@ use crate::domain::view::View;
 
 /// Whether a tester beeps from the plug's earth pin to a socket's earth contact, while the flex is bent at both ends.
 ///
-/// A meter tells it better: then the resistance is read instead.
+/// A meter tells it better: then the resistance is read instead. Of a connector it is asked among the sockets.
 pub const EARTH_PATH: &Question =
     &Question::one("earth-path", Place::Readings, Equipment::HandTools, &["beeps", "comes-and-goes", "silent"])
         .per(Per::Socket)
-        .when(|view| unplugged(view) && view.equipment() < Equipment::Meters);
+        .when(|view| unplugged(view) && view.equipment() < Equipment::Meters && !is_asked_of_the_connector(view));
 
 /// What the earth reading does while the flex is bent where it enters the plug and where it enters the body.
 pub const EARTH_WHILE_BENT: &Question =
@@ -48,15 +49,15 @@ pub const EARTH_OPEN: &Check = &Check {
     severity: Danger,
     applies: always,
     judge: Judge::Reckoned(earth_open),
-    asks: &[EARTH_PATH, EARTH_RESISTANCE, facts::READINGS_PREPARED, facts::SOCKET_COUNT],
+    asks: &[EARTH_PATH, EARTH_RESISTANCE, connector::EARTH_PATH, facts::READINGS_PREPARED, facts::SOCKET_COUNT],
     against: &[bs7671_shock::LOOP_5_S],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
 fn earth_open(view: &View) -> Judgement {
     let each = EARTH_PATH.targets(view).into_iter().map(|socket| {
-        let judgement = worst_made([by_sound(view, socket), by_display(view, socket)], Danger);
-        Trust::Loose.hold(view, judgement)
+        let here = worst_made([by_sound(view, socket), by_display(view, socket)], Danger);
+        worst_made([Trust::Loose.hold(view, here), by_the_connector(view)], Danger)
     });
     Judgement::worst(each.collect(), Danger)
 }
@@ -66,6 +67,21 @@ fn by_sound(view: &View, target: Target) -> Judgement {
         Some(&Answer::One(answer)) => {
             let ruling = if answer == "silent" { Ruling::Breaks(Danger) } else { Ruling::Keeps };
             ruling.judgement(view, Danger, Reason::Answered { question: EARTH_PATH.id, target, answer })
+        }
+        answer => Judgement::without_choice(Danger, answer),
+    }
+}
+
+fn is_asked_of_the_connector(view: &View) -> bool {
+    (connector::EARTH_PATH.when)(view)
+}
+
+fn by_the_connector(view: &View) -> Judgement {
+    match view.answer(connector::EARTH_PATH, Target::Sample) {
+        Some(&Answer::One(answer)) if is_asked_of_the_connector(view) => {
+            let ruling = if answer == "no-path" { Ruling::Breaks(Danger) } else { Ruling::Keeps };
+            let reason = Reason::Answered { question: connector::EARTH_PATH.id, target: Target::Sample, answer };
+            ruling.judgement(view, Danger, reason)
         }
         answer => Judgement::without_choice(Danger, answer),
     }

@@ -11,13 +11,13 @@ use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Evidence, Judgement, Needed, Reason};
 use crate::domain::instrument::Instrument;
 use crate::domain::quantity::{
-    Area, ElectricalResistance, Measurand, QuantityKind, ResistancePerLength, Unit, ohms_per_kilometre,
-    square_millimetres,
+    Area, ElectricalResistance, Measurand, QuantityKind, ResistancePerLength, Unit, square_millimetres,
 };
 use crate::domain::question::{Ask, Per, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, Provenance, iet_cop};
+use crate::domain::standard::iec60228::{self, Coating};
+use crate::domain::standard::iet_code;
 use crate::domain::uncertainty::{Measured, combine2};
 use crate::domain::view::View;
 
@@ -40,14 +40,14 @@ pub const EARTH_RESISTANCE: &Question = &Question::asking(
 .per(Per::Socket)
 .when(unplugged);
 
-/// Largest resistance of a class 5 core of plain copper at 20 °C.
-const CLASS_5: Clause = Clause::new("IEC 60228", "2004", "Table 3", Provenance::Read);
+/// The sizes of mains flex, in mm².
+const CORE_SIZES: [f64; 7] = [0.5, 0.75, 1.0, 1.25, 1.5, 2.5, 4.0];
 
 /// **Finds** an earth path of more resistance than its flex explains.
 ///
 /// **Why it matters** the current of a fault stays too small for the fuse, and metal stays live meanwhile.
 ///
-/// **Source** IET Code of Practice Table 15.1 (read): no more than 0.1 Ω + R. R is [IEC 60228's largest](CLASS_5) (read) for the
+/// **Source** IET Code of Practice Table 15.1 (read): no more than 0.1 Ω + R. R is the largest of IEC 60228 Table 3 (read) for the
 /// cross-section that the flex claims, or that its claimed current needs, times its length; never what its own core reads, which would
 /// excuse a thin core by itself.
 ///
@@ -69,7 +69,7 @@ pub const EARTH_RESISTANCE_HIGH: &Check = &Check {
         facts::FLEX_PRINT,
         facts::CORE_RESISTANCE,
     ],
-    against: &[iet_cop::EARTH_CONTINUITY, CLASS_5],
+    against: &[iet_code::EARTH_CONTINUITY, iec60228::TABLE_3],
     prospect: Prospect { minutes: 2.0, percent: 25 },
 };
 
@@ -102,9 +102,9 @@ fn earth_resistance_high(view: &View) -> Judgement {
 
 /// 0.1 Ω + R with the doubt of the length, or what is not known yet.
 fn allowed(view: &View) -> Result<Measured<ElectricalResistance>, Needed> {
-    let per_length = class_5_at_most(view.area_to_hold_to().ok_or(Needed::ClaimedArea)?);
+    let per_length = view.area_to_hold_to().and_then(class_5_at_most).ok_or(Needed::ClaimedArea)?;
     let length = view.flex_length().ok_or(Needed::FlexLength)?;
-    Ok(length.map(|length| iet_cop::earth_beyond_flex() + per_length * length))
+    Ok(length.map(|length| iet_code::earth_beyond_flex() + per_length * length))
 }
 
 fn by_each_socket(
@@ -160,12 +160,8 @@ fn every_core_was_read(view: &View) -> bool {
 }
 
 /// The largest resistance of a class 5 core of plain copper. Of a size between two rows the smaller one counts, which allows more.
-fn class_5_at_most(area: Area) -> ResistancePerLength {
-    let at_most = [(0.75, 26.0), (1.0, 19.5), (1.25, 15.6), (1.5, 13.3), (2.5, 7.98), (4.0, 4.95)]
-        .into_iter()
-        .rev()
-        .find(|&(size, _)| square_millimetres(size) <= area)
-        // No mains flex is thinner than 0.5 mm², whatever it claims.
-        .map_or(39.0, |(_, at_most)| at_most);
-    ohms_per_kilometre(at_most)
+fn class_5_at_most(area: Area) -> Option<ResistancePerLength> {
+    let row = CORE_SIZES.into_iter().map(square_millimetres).rev().find(|size| *size <= area);
+    // No mains flex is thinner than the first row, whatever it claims.
+    iec60228::class5_maximum(row.unwrap_or_else(|| square_millimetres(0.5)), Coating::Plain)
 }

@@ -13,7 +13,7 @@ use crate::domain::quantity::{ElectricalResistance, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{bs1363_2_readings, iet_cop};
+use crate::domain::standard::{bs1363_2, iet_code};
 use crate::domain::view::View;
 
 /// How insulation is tested: the voltage, and whether line and neutral are joined for it.
@@ -57,7 +57,7 @@ pub const INSULATION_LOW: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(insulation_low),
     asks: &[INSULATION, INSULATION_TEST, facts::READINGS_PREPARED, facts::EXTRAS, facts::PROMISES],
-    against: &[iet_cop::INSULATION_CLASS_I, bs1363_2_readings::INSULATION, iet_cop::SURGE_LEADS],
+    against: &[iet_code::INSULATION_CLASS_I, bs1363_2::INSULATION, iet_code::SURGE_LEADS],
     prospect: Prospect { minutes: 1.5, percent: 4 },
 };
 
@@ -83,11 +83,11 @@ fn insulation_low(view: &View) -> Judgement {
 }
 
 fn against_both_lines(reading: &Reading) -> Judgement {
-    let in_service = at_least(reading, iet_cop::insulation_class_1(), Danger);
+    let in_service = at_least(reading, iet_code::insulation_class_1(), Danger);
     if in_service.outcome != Conformity::Conforms {
         return in_service;
     }
-    let when_new = at_least(reading, bs1363_2_readings::insulation(), Breach);
+    let when_new = at_least(reading, bs1363_2::insulation(), Breach);
     if when_new.outcome == Conformity::Conforms { Judgement { severity: Danger, ..when_new } } else { when_new }
 }
 
@@ -124,7 +124,7 @@ pub const OUTPUT_NOT_ISOLATED: &Check = &Check {
     applies: may_have_output,
     judge: Judge::Reckoned(output_not_isolated),
     asks: &[OUTPUT_INSULATION, facts::READINGS_PREPARED, facts::EXTRAS],
-    against: &[iet_cop::INSULATION_CLASS_II],
+    against: &[iet_code::INSULATION_CLASS_II],
     prospect: Prospect { minutes: 1.5, percent: 5 },
 };
 
@@ -132,7 +132,7 @@ fn output_not_isolated(view: &View) -> Judgement {
     let Some(reading) = view.reading(OUTPUT_INSULATION, Target::Sample) else {
         return Judgement::without_choice(Danger, view.answer(OUTPUT_INSULATION, Target::Sample));
     };
-    let judgement = at_least(reading, iet_cop::insulation_class_2(), Danger);
+    let judgement = at_least(reading, iet_code::insulation_class_2(), Danger);
     match judgement.outcome {
         Conformity::Conforms if is_by_tester(reading) => Trust::PolesClosed.hold(view, judgement),
         Conformity::Conforms => in_doubt(judgement, Reason::WrongTestVoltage),
