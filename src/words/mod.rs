@@ -16,6 +16,7 @@ pub mod which;
 
 mod cable;
 mod copper;
+mod copper_reason;
 mod inside;
 mod live;
 mod plug;

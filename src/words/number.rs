@@ -16,6 +16,12 @@ pub fn amount(amount: Amount) -> String {
     format!("{}{SPACE}{}", number(amount.in_unit(unit).unwrap_or(0.0)), unit.symbol())
 }
 
+/// An amount without decimals, for what a model says.
+pub fn rounded(amount: Amount) -> String {
+    let unit = suited(amount);
+    format!("{}{SPACE}{}", fixed(amount.in_unit(unit).unwrap_or(0.0), 0), unit.symbol())
+}
+
 /// A value with its doubt: `0.83 Ω ± 0.042 Ω`. Without any doubt, the value alone.
 pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
     let unit = suited(value);

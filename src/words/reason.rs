@@ -4,7 +4,7 @@ use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, F
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
-use super::{check, number, which};
+use super::{check, copper_reason, number, which};
 
 /// The reason of a finding, one or two sentences.
 pub fn reason(finding: &Finding, kind: Kind) -> String {
@@ -50,6 +50,19 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why),
         Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why),
         Reason::OutOfRange => "The reading is outside what the instrument can show.".to_owned(),
+        Reason::CoresMeasured { room, explanation, danger } => {
+            copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger)
+        }
+        Reason::CoreOpen { core } => format!("{} has no path from end to end.", capital(which::core(*core))),
+        Reason::HeatBalance { current, conductor, carries } => {
+            copper_reason::heat_balance(*current, *conductor, *carries)
+        }
+        Reason::Metals(candidates) => copper_reason::metals(candidates),
+        Reason::CoresJoined { expected, read } => format!(
+            "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
+            number::amount(*expected),
+            number::amount(*read)
+        ),
         Reason::PolesOpenWhenDead => {
             "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
                 .to_owned()
@@ -134,6 +147,7 @@ const fn needed(needed: Needed) -> &'static str {
         Needed::FuseRating => "the rating on the fuse",
         Needed::FlexDiameter => "the diameter of the flex",
         Needed::CoreResistance => "the resistance of the cores",
+        Needed::PieceLength => "the length of the piece whose cores were read",
         Needed::ReadingsPrepared => "that everything was switched on, the fuse good and nothing connected",
     }
 }
