@@ -297,6 +297,12 @@ pub enum Reason {
         /// The print.
         print: String,
     },
+    /// An RCD, a timer or electronics may hold the poles open while the lead is dead: silence then proves nothing.
+    PolesOpenWhenDead,
+    /// The insulation was not tested at the voltage that decides: 500 V d.c., or 250 V where surge parts are fitted.
+    WrongTestVoltage,
+    /// The earth path keeps its limit, but the cores were not read: a short lead with far too little copper keeps it too.
+    ClearsOnlyWithCores,
 }
 
 /// Where the temperature of the room came from.

@@ -131,3 +131,4 @@ pub(super) fn quoted(text: &str) -> String {
     let dots = if text.chars().count() > 60 { "…" } else { "" };
     format!("\"{short}{dots}\"")
 }
+

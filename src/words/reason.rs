@@ -77,6 +77,17 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             number::amount(*expected),
             number::amount(*read)
         ),
+        Reason::PolesOpenWhenDead => {
+            "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
+                .to_owned()
+        }
+        Reason::WrongTestVoltage => {
+            "It was not tested with the voltage that decides: 500 V d.c., or 250 V d.c. where surge parts are fitted.".to_owned()
+        }
+        Reason::ClearsOnlyWithCores => {
+            "It is inside the limit. So is a short lead with far too little copper: it counts only together with the resistance of the cores."
+                .to_owned()
+        }
     }
 }
 
