@@ -10,7 +10,7 @@ use crate::domain::examination::Answer;
 use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING, RATING};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Reason, Severity};
-use crate::domain::marking::{Claims, Disagreement, Rating};
+use crate::domain::marking::{Claims, Disagreement, Rating, Stated};
 use crate::domain::quantity::{ElectricCurrent, Length, Measurand, QuantityKind, volts};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Place};
@@ -122,11 +122,17 @@ const fn rates(rating: &Rating) -> bool {
 /// What the places that are asked leave to say: the first refusal or doubt, else that somebody has not looked everywhere; `None`
 /// where every place was read.
 fn left_open(view: &View, severity: Severity) -> Option<Judgement> {
-    let answers: Vec<_> = RATING.targets(view).into_iter().map(|target| view.answer(RATING, target)).collect();
-    let is_doubt = |answer: &&Option<&Answer>| matches!(answer, Some(Answer::CannotTell | Answer::Refused));
-    let is_read = |answer: &&Option<&Answer>| matches!(answer, Some(Answer::Printed(_) | Answer::Nothing));
-    let doubt = answers.iter().find(is_doubt).or_else(|| answers.iter().find(|answer| !is_read(answer)));
-    doubt.map(|answer| Judgement::without_choice(severity, *answer))
+    let mut open = None;
+    for target in RATING.targets(view) {
+        match view.answer(RATING, target) {
+            Some(Answer::Printed(_) | Answer::Nothing) => {}
+            doubt @ Some(Answer::CannotTell | Answer::Refused) => {
+                return Some(Judgement::without_choice(severity, doubt));
+            }
+            answer => open = Some(Judgement::without_choice(severity, answer)),
+        }
+    }
+    open
 }
 
 fn missing(view: &View) -> Judgement {
@@ -179,7 +185,7 @@ fn disagree(view: &View) -> Judgement {
 fn least_total(rating: &Rating) -> Option<ElectricCurrent> {
     let highest_volts = rating.voltage.as_ref().map_or_else(|| volts(250.0), |(_, high)| high.highest());
     let by_watts = rating.power.as_ref().map(|power| power.lowest() / highest_volts);
-    let by_amperes = rating.current.as_ref().map(|current| current.lowest());
+    let by_amperes = rating.current.as_ref().map(Stated::lowest);
     by_watts.into_iter().chain(by_amperes).reduce(|a, b| if b > a { b } else { a })
 }
 
