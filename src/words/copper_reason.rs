@@ -1,7 +1,7 @@
 //! Reasons of the conductor's checks in words: how far over the limit, what could explain it, what makes it a danger.
 
-use crate::domain::finding::{CoreDanger, Evidence, RoomTemperature};
 use crate::domain::finding::{Bound, Conformity};
+use crate::domain::finding::{CoreDanger, Evidence, RoomTemperature};
 use crate::domain::physics::metal::{Candidate, Explanation, Metal};
 use crate::domain::quantity::Amount;
 
@@ -14,7 +14,8 @@ pub fn cores_measured(
     explanation: Option<Explanation>,
     danger: Option<CoreDanger>,
 ) -> String {
-    let worst = evidence.iter().filter(|e| e.outcome == Conformity::Nonconforming).filter_map(times_the_limit).reduce(f64::max);
+    let worst =
+        evidence.iter().filter(|e| e.outcome == Conformity::Nonconforming).filter_map(times_the_limit).reduce(f64::max);
     let over = worst.map(|times| format!("The worst core has {} times the resistance allowed.", number::number(times)));
     let sentences = [
         over.unwrap_or_default(),

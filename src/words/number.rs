@@ -31,7 +31,12 @@ pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
         return amount(value);
     }
     let decimals = decimals_for(expanded, 2);
-    format!("{}{SPACE}{symbol} ± {}{SPACE}{symbol}", fixed(number_of(value), decimals), fixed(expanded, decimals), symbol = unit.symbol())
+    format!(
+        "{}{SPACE}{symbol} ± {}{SPACE}{symbol}",
+        fixed(number_of(value), decimals),
+        fixed(expanded, decimals),
+        symbol = unit.symbol()
+    )
 }
 
 /// What an instrument showed, in the unit it was typed in, with its doubt where it has a number.

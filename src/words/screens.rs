@@ -71,8 +71,7 @@ pub const SAVE: &str = "Save the file";
 /// Saves the bare examination.
 pub const SAVE_JSON: &str = "Save the examination alone (JSON)";
 /// Said of the file.
-pub const FILE_IS: &str =
-    "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back.";
+pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back.";
 /// Offered when a newer edition waits.
 pub const NEWER_EDITION: &str = "A newer edition of the app is here.";
 /// Takes the newer edition.

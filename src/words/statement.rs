@@ -33,8 +33,9 @@ impl Bar {
             (Conformity::Nonconforming, Severity::Breach) => Self::Hatched,
             (Conformity::Inconclusive, _) => Self::Dotted,
             (Conformity::NotExamined, _) => Self::Empty,
-            (Conformity::Nonconforming, Severity::BadSign)
-            | (Conformity::Conforms | Conformity::NotApplicable, _) => Self::Thin,
+            (Conformity::Nonconforming, Severity::BadSign) | (Conformity::Conforms | Conformity::NotApplicable, _) => {
+                Self::Thin
+            }
         }
     }
 

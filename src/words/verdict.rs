@@ -31,9 +31,7 @@ pub fn reach(assessment: &Assessment) -> String {
         }
         Verdict::DoNotAccept => format!("{} against the rules. {looked}", number_of(breaches, "thing")),
         Verdict::NotDecided => format!("{} {looked}", undecided(assessment)),
-        Verdict::NothingWrongSeen if assessment.outside_only => {
-            "Earth, polarity and copper not tested.".to_owned()
-        }
+        Verdict::NothingWrongSeen if assessment.outside_only => "Earth, polarity and copper not tested.".to_owned(),
         Verdict::NothingWrongSeen => {
             "This speaks of this sample and of what was looked at. It certifies nothing.".to_owned()
         }
@@ -56,7 +54,8 @@ pub const fn advice(verdict: Verdict) -> &'static str {
 pub const ENOUGH: &str = "That is enough: leave it.";
 
 /// What an inspector is told after the first danger.
-pub const ENOUGH_TO_DECIDE: &str = "That decides it. Looking on shows what else is wrong, which makes the file stronger.";
+pub const ENOUGH_TO_DECIDE: &str =
+    "That decides it. Looking on shows what else is wrong, which makes the file stronger.";
 
 fn count_breaks(assessment: &Assessment, severity: Severity) -> usize {
     assessment.findings.iter().filter(|finding| finding.breaks(severity)).count()

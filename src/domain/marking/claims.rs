@@ -1,7 +1,9 @@
 //! What every place claims, side by side, and where two of them cannot both be true.
 
 use super::{FlexPrint, Rating, Stated};
-use crate::domain::quantity::{Amount, Area, ElectricCurrent, ElectricPotential, Length, Measurand, Power, QuantityKind};
+use crate::domain::quantity::{
+    Amount, Area, ElectricCurrent, ElectricPotential, Length, Measurand, Power, QuantityKind,
+};
 use crate::domain::question::ClaimPlace;
 use crate::domain::uncertainty::Measured;
 

@@ -30,7 +30,9 @@ pub struct FlexPrint {
 const ORIGIN_MARKS: &[&str] = &["HAR", "BASEC", "VDE", "KEMA", "NF-USE", "IMQ", "OVE", "SEMKO", "CCC", "UL", "CSA"];
 
 /// Words that say nothing of the flex.
-const IDLE: &[&str] = &["AND", "BS", "C", "CABLE", "COPPER", "CU", "DIN", "EN", "GB", "GB/T", "IEC", "JB/T", "MM2", "PVC", "TYPE", "V", "E"];
+const IDLE: &[&str] = &[
+    "AND", "BS", "C", "CABLE", "COPPER", "CU", "DIN", "EN", "GB", "GB/T", "IEC", "JB/T", "MM2", "PVC", "TYPE", "V", "E",
+];
 
 impl FlexPrint {
     /// Reads the print on a flex. Total: what cannot be read is kept in `unread`.
@@ -184,7 +186,7 @@ impl Reader<'_> {
 
 /// Number of a standard: `BS6500`, `EN50525-2-11`, `60227-5`.
 fn is_reference(word: &str) -> bool {
-    ["BS", "EN", "IEC", "GB", "GB/T", "JB/T"].iter().any(|start| {
-        word.strip_prefix(start).is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()))
-    })
+    ["BS", "EN", "IEC", "GB", "GB/T", "JB/T"]
+        .iter()
+        .any(|start| word.strip_prefix(start).is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit())))
 }

@@ -109,14 +109,17 @@ impl FlexType {
     /// Reads an HD 361 designation without cores and size, in capitals: `H05VV-F`.
     pub fn hd361(code: &str) -> Option<Self> {
         let rest = code.strip_prefix(['H', 'A', 'N'])?;
-        let (voltages, rest) = [("01", (100, 100)), ("03", (300, 300)), ("05", (300, 500)), ("07", (450, 750)), ("1", (600, 1000))]
-            .into_iter()
-            .find_map(|(digits, voltages)| rest.strip_prefix(digits).map(|rest| (voltages, rest)))?;
+        let (voltages, rest) =
+            [("01", (100, 100)), ("03", (300, 300)), ("05", (300, 500)), ("07", (450, 750)), ("1", (600, 1000))]
+                .into_iter()
+                .find_map(|(digits, voltages)| rest.strip_prefix(digits).map(|rest| (voltages, rest)))?;
         let (parts, conductor) = rest.split_once('-')?;
         let (insulation, parts) = covering(parts)?;
         let (sheath, mut parts) = covering(parts).map_or((None, parts), |(sheath, rest)| (Some(sheath), rest));
         let mut is_flat = false;
-        while let Some((construction, rest)) = CONSTRUCTIONS.iter().find_map(|c| parts.strip_prefix(c).map(|rest| (*c, rest))) {
+        while let Some((construction, rest)) =
+            CONSTRUCTIONS.iter().find_map(|c| parts.strip_prefix(c).map(|rest| (*c, rest)))
+        {
             is_flat |= matches!(construction, "H" | "H2" | "H6");
             parts = rest;
         }

@@ -32,9 +32,9 @@ pub struct Rating {
 
 /// Words that say nothing of their own.
 const IDLE: &[&str] = &[
-    "A", "AC", "AMP", "AND", "AT", "BS", "CABLE", "CE", "CORE", "CORES", "CURRENT", "EN", "FLEX", "FOR", "HZ", "IEC", "INPUT",
-    "LEAD", "LENGTH", "LOAD", "MAINS", "OF", "OR", "POWER", "PER", "RATED", "RATING", "SINGLE", "THE", "TO", "UP", "VOLTAGE",
-    "WITH",
+    "A", "AC", "AMP", "AND", "AT", "BS", "CABLE", "CE", "CORE", "CORES", "CURRENT", "EN", "FLEX", "FOR", "HZ", "IEC",
+    "INPUT", "LEAD", "LENGTH", "LOAD", "MAINS", "OF", "OR", "POWER", "PER", "RATED", "RATING", "SINGLE", "THE", "TO",
+    "UP", "VOLTAGE", "WITH",
 ];
 
 /// Words that make a value the most that is allowed.
@@ -47,7 +47,8 @@ impl Rating {
     /// Reads a printed rating. Total: what cannot be read is kept in `unread`.
     pub fn parse(printed: &str) -> Self {
         let pieces = tokens(printed);
-        let mut reader = Reader { printed, pieces: &pieces, rating: Self::default(), at: 0, in_output: false, most: (false, false) };
+        let mut reader =
+            Reader { printed, pieces: &pieces, rating: Self::default(), at: 0, in_output: false, most: (false, false) };
         while reader.step() {}
         reader.rating
     }
@@ -207,13 +208,18 @@ impl Reader<'_> {
 
 /// Number of a standard or an ingress code: `BS1363`, `BS1363/A`, `IP44`.
 fn is_reference(word: &str) -> bool {
-    ["BS", "EN", "IEC", "IP"].iter().any(|start| {
-        word.strip_prefix(start).is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()))
-    })
+    ["BS", "EN", "IEC", "IP"]
+        .iter()
+        .any(|start| word.strip_prefix(start).is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit())))
 }
 
 /// The one printed as the most counts before others; of equals the higher.
-fn choose<Q: Measurand>(chosen: &mut Option<Stated<Q>>, chosen_is_most: &mut bool, other: Stated<Q>, other_is_most: bool) {
+fn choose<Q: Measurand>(
+    chosen: &mut Option<Stated<Q>>,
+    chosen_is_most: &mut bool,
+    other: Stated<Q>,
+    other_is_most: bool,
+) {
     let is_better = chosen.as_ref().is_none_or(|chosen| {
         (other_is_most, *chosen_is_most) == (true, false)
             || other_is_most == *chosen_is_most && other.value > chosen.value

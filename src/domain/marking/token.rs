@@ -51,8 +51,8 @@ impl Token {
 
 /// Words that end where a digit begins: `MAX13A`, `AC250V`, `IEC53`, `RVV3X0.75`. Any other word keeps its digits: `BS1363`, `XK-13A`.
 const END_AT_DIGITS: &[&str] = &[
-    "AC", "AMP", "AWG", "AWGX", "CURRENT", "DC", "FUSE", "FUSED", "IEC", "INPUT", "LOAD", "MAX", "OUTPUT", "POWER", "RATED",
-    "RATING", "RVB", "RVV", "RVVB", "SJT", "SJTW", "SVT", "TOTAL", "USB", "VCTF", "VOLTAGE", "YZ", "YZW",
+    "AC", "AMP", "AWG", "AWGX", "CURRENT", "DC", "FUSE", "FUSED", "IEC", "INPUT", "LOAD", "MAX", "OUTPUT", "POWER",
+    "RATED", "RATING", "RVB", "RVV", "RVVB", "SJT", "SJTW", "SVT", "TOTAL", "USB", "VCTF", "VOLTAGE", "YZ", "YZW",
 ];
 
 /// Units that end at a dash or stroke: `10 A/250V` is no word `A/250V`.
@@ -102,7 +102,8 @@ fn capitals(letters: impl Iterator<Item = char>) -> String {
 }
 
 fn starts_number(this: char, next: char, before: char) -> bool {
-    let leads = matches!(this, '.' | ',') && next.is_ascii_digit() && !before.is_alphanumeric() && !matches!(before, '.' | ',');
+    let leads =
+        matches!(this, '.' | ',') && next.is_ascii_digit() && !before.is_alphanumeric() && !matches!(before, '.' | ',');
     this.is_ascii_digit() || leads
 }
 

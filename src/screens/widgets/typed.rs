@@ -34,8 +34,11 @@ pub fn ReadingField(
         _ => None,
     };
     let first_unit = units.first().copied().unwrap_or(Unit::Ohm);
-    let first_instrument =
-        settings::instruments().into_iter().find(|known| instruments.contains(known)).or(instruments.first().copied()).unwrap_or(Instrument::HandMeter);
+    let first_instrument = settings::instruments()
+        .into_iter()
+        .find(|known| instruments.contains(known))
+        .or(instruments.first().copied())
+        .unwrap_or(Instrument::HandMeter);
     let text = RwSignal::new(
         draft(&id, question, target).or(before.as_ref().map(|reading| reading.typed.clone())).unwrap_or_default(),
     );
@@ -64,7 +67,8 @@ pub fn ReadingField(
     let said = move || match parsed.get() {
         Ok(reading) => view! { <p class="said-back">{number::reading(&reading)}</p> }.into_any(),
         Err(problem) if tried.get() && !text.read().is_empty() || text.read().len() > 2 => {
-            view! { <p class="problem" role="alert">{problem.message()}<span class="hint">{problem.hint()}</span></p> }.into_any()
+            view! { <p class="problem" role="alert">{problem.message()}<span class="hint">{problem.hint()}</span></p> }
+                .into_any()
         }
         Err(_) => view! { <p class="said-back">{"\u{a0}"}</p> }.into_any(),
     };
