@@ -1,5 +1,6 @@
 //! Questions whose answers many checks share: what the sample has, what is printed on it, and how the readings are taken.
 
+use super::check::plug::fuse;
 use super::instrument::Instrument;
 use super::quantity::{QuantityKind, Unit};
 use super::question::{Ask, Per, Printed, Question};
@@ -53,7 +54,7 @@ pub const FUSE_RATING: &Question = &Question::one(
     Equipment::Eyes,
     &["3", "5", "10", "13", "above-13", "other-up-to-13", "not-printed"],
 )
-.when(has_uk_plug);
+.when(fuse::may_be_there);
 
 /// Length of the flex alone, from where it leaves the plug to where it enters the body.
 pub const FLEX_LENGTH: &Question = &Question::asking(
@@ -128,9 +129,9 @@ fn is_lead(view: &View) -> bool {
     view.kind() == Kind::ExtensionLead
 }
 
-/// Whether the plug is, or may be, a UK three-pin plug.
+/// Whether three UK pins enter the socket, or may: those of the plug, or of a converter around it.
 pub fn has_uk_plug(view: &View) -> bool {
-    matches!(view.one(PLUG_PATTERN), None | Some("uk-three-pin"))
+    matches!(view.one(PLUG_PATTERN), None | Some("uk-three-pin" | "uk-plug-with-converter"))
 }
 
 /// Whether the body has an extra; an unanswered question is taken as "it may".

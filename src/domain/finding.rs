@@ -245,6 +245,25 @@ pub enum Reason {
     },
     /// Readings outside what an instrument can show.
     OutOfRange,
+    /// An answer that should be among those that fit is not: a mark or a name is missing.
+    NotAmong {
+        /// The question.
+        question: &'static str,
+        /// The code of the answer that was not given.
+        answer: &'static str,
+    },
+    /// The fuse's rating against the largest that something else allows.
+    FuseAgainst {
+        /// The rating of the fuse.
+        fuse: Amount,
+        /// The largest it may be.
+        limit: Amount,
+    },
+    /// A standard is named that does not belong on this product.
+    StandardNamed {
+        /// The number, as it is printed.
+        number: String,
+    },
 }
 
 pub use super::question::ClaimPlace;

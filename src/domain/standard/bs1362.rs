@@ -3,9 +3,103 @@
 //! Read in secondary copies; the standard itself was not open on the desk.
 
 use super::{Clause, Provenance};
+use crate::domain::decision::Limit;
+use crate::domain::quantity::{ElectricCurrent, Length, Mass, Measurand, Power, amperes, millimetres, watts};
 
 /// A fuse link carries its maker's mark, rated current, BS 1362 and an approval mark.
-pub const MARKING: Clause = Clause::new("BS 1362", "1973", "marking", Provenance::Read);
+pub const MARKING: Clause = clause("marking", Provenance::Read);
 
-/// No rating above 13 A exists.
-pub const LARGEST_RATING: Clause = Clause::new("BS 1362", "1973", "ratings", Provenance::Read);
+/// No rating above 13 A exists; 3 A and 13 A are preferred in plugs, and any smaller one is allowed.
+pub const LARGEST_RATING: Clause = clause("ratings", Provenance::Read);
+
+/// The largest rating.
+pub fn largest_rating() -> ElectricCurrent {
+    amperes(13.0)
+}
+
+/// 3 A is red, 13 A brown, every other rating black.
+pub const COLOURS: Clause = clause("colours", Provenance::Read);
+
+/// A ceramic body filled with sand, between two caps that are normally not magnetic.
+pub const BODY: Clause = clause("construction", Provenance::Read);
+
+/// Length over both caps.
+pub const LENGTH: Clause = clause("dimensions", Provenance::Read);
+
+/// Length over both caps: 25.4 mm, 0.8 mm more or 0.4 mm less.
+pub fn length() -> Limit<Length> {
+    Limit::Between(millimetres(25.0), millimetres(26.2))
+}
+
+/// Diameter of the caps: the tolerance is a weak memory and never decides.
+pub const DIAMETER: Clause = clause("dimensions", Provenance::MemoryLow);
+
+/// Diameter of the caps: 6.3 mm is read, 0.2 mm more or 0.1 mm less is memory-low.
+pub fn diameter() -> Limit<Length> {
+    Limit::Between(millimetres(6.2), millimetres(6.5))
+}
+
+/// Genuine links of about 2.3 g and fakes of about 1.6 g: one observation, and no limit.
+pub const MASS: Clause = Clause::common_practice();
+
+/// Midway between what one genuine and one fake link weighed; under it sand may be missing. A hint, no limit.
+pub fn doubtful_mass() -> Limit<Mass> {
+    Limit::AtLeast(Mass::from_base(1.95e-3))
+}
+
+/// A link carries 1.6 times its rating for 30 minutes, and opens within 30 minutes at 1.9 times.
+pub const CONVENTIONAL_CURRENTS: Clause = clause("time and current", Provenance::Read);
+
+/// The current that a link may carry for ever: 1.6 times its rating.
+pub fn non_fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
+    rating * 1.6
+}
+
+/// The current that opens a link within 30 minutes: 1.9 times its rating.
+pub fn fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
+    rating * 1.9
+}
+
+/// Times between which a link opens.
+pub const GATES: Clause = clause("time and current", Provenance::Read);
+
+/// A current, and the seconds between which it opens the link; the shortest is 0 where only the longest is stated.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Gate {
+    /// The current in amperes.
+    pub amperes: f64,
+    /// The shortest time in seconds.
+    pub no_sooner_than: f64,
+    /// The longest time in seconds.
+    pub no_later_than: f64,
+}
+
+/// Gates of a 3 A link.
+pub const GATES_OF_3_A: [Gate; 3] = [gate(9.0, 0.02, 80.0), gate(20.0, 0.0, 0.1), gate(30.0, 0.0, 0.03)];
+
+/// Gates of a 13 A link.
+pub const GATES_OF_13_A: [Gate; 3] = [gate(30.0, 1.0, 400.0), gate(50.0, 0.1, 20.0), gate(100.0, 0.01, 0.2)];
+
+/// The fault current that a link breaks at 250 V a.c.
+pub const BREAKING_CAPACITY: Clause = clause("breaking capacity", Provenance::MemoryHigh);
+
+/// The fault current that a link breaks at 250 V a.c.
+pub fn breaking_capacity() -> ElectricCurrent {
+    amperes(6000.0)
+}
+
+/// The power that a link may lose at its rated current; that there is a limit is read.
+pub const POWER_LOSS: Clause = clause("power loss", Provenance::MemoryMedium);
+
+/// The power that a link may lose at its rated current.
+pub fn power_loss() -> Limit<Power> {
+    Limit::AtMost(watts(1.0))
+}
+
+const fn clause(clause: &'static str, provenance: Provenance) -> Clause {
+    Clause::new("BS 1362", "1973", clause, provenance)
+}
+
+const fn gate(amperes: f64, no_sooner_than: f64, no_later_than: f64) -> Gate {
+    Gate { amperes, no_sooner_than, no_later_than }
+}
