@@ -59,6 +59,12 @@ pub fn of(question: &Question) -> &'static QuestionWords {
     all().find(|words| words.id == question.id).unwrap_or(&UNWRITTEN)
 }
 
+/// What is tapped for one answer of a question, both by code.
+pub fn answer(question: &str, code: &str) -> &'static str {
+    let words = all().find(|words| words.id == question).unwrap_or(&UNWRITTEN);
+    words.answer(code).map_or("", |answer| answer.answer)
+}
+
 impl QuestionWords {
     /// The words of one of its answers.
     pub fn answer(&self, code: &str) -> Option<&'static AnswerWords> {

@@ -69,7 +69,9 @@ impl Check {
         let judgement = if (self.applies)(view) {
             match self.judge {
                 Judge::Answer(question, table) => self.by_answer(view, question, table),
-                Judge::Marked(question, code, severity) => Judgement::by_mark(view, question, code, severity, self.severity),
+                Judge::Marked(question, code, severity) => {
+                    Judgement::by_mark(view, question, code, severity, self.severity)
+                }
                 Judge::Reckoned(judge) => judge(view),
             }
         } else {
@@ -93,10 +95,19 @@ impl Check {
 
 /// Every check, in the order of the walk.
 pub fn all() -> impl Iterator<Item = &'static Check> {
-    [what_it_says::CHECKS, plug::CHECKS, cable::CHECKS, sockets::CHECKS, readings::CHECKS, inside::CHECKS, live::CHECKS]
-        .into_iter()
-        .flatten()
-        .copied()
+    [
+        what_it_says::CHECKS,
+        plug::CHECKS,
+        cable::CHECKS,
+        sockets::CHECKS,
+        readings::CHECKS,
+        inside::CHECKS,
+        cable::copper::CHECKS,
+        live::CHECKS,
+    ]
+    .into_iter()
+    .flatten()
+    .copied()
 }
 
 /// Every question, in the order of the walk.

@@ -64,21 +64,13 @@ pub fn fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
 pub const GATES: Clause = clause("time and current", Provenance::Read);
 
 /// A current, and the seconds between which it opens the link; the shortest is 0 where only the longest is stated.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Gate {
-    /// The current in amperes.
-    pub amperes: f64,
-    /// The shortest time in seconds.
-    pub no_sooner_than: f64,
-    /// The longest time in seconds.
-    pub no_later_than: f64,
-}
+pub type Gate = (f64, f64, f64);
 
-/// Gates of a 3 A link.
-pub const GATES_OF_3_A: [Gate; 3] = [gate(9.0, 0.02, 80.0), gate(20.0, 0.0, 0.1), gate(30.0, 0.0, 0.03)];
+/// Gates of a 3 A link: A, s, s.
+pub const GATES_OF_3_A: [Gate; 3] = [(9.0, 0.02, 80.0), (20.0, 0.0, 0.1), (30.0, 0.0, 0.03)];
 
-/// Gates of a 13 A link.
-pub const GATES_OF_13_A: [Gate; 3] = [gate(30.0, 1.0, 400.0), gate(50.0, 0.1, 20.0), gate(100.0, 0.01, 0.2)];
+/// Gates of a 13 A link: A, s, s.
+pub const GATES_OF_13_A: [Gate; 3] = [(30.0, 1.0, 400.0), (50.0, 0.1, 20.0), (100.0, 0.01, 0.2)];
 
 /// The fault current that a link breaks at 250 V a.c.
 pub const BREAKING_CAPACITY: Clause = clause("breaking capacity", Provenance::MemoryHigh);
@@ -98,8 +90,4 @@ pub fn power_loss() -> Limit<Power> {
 
 const fn clause(clause: &'static str, provenance: Provenance) -> Clause {
     Clause::new("BS 1362", "1973", clause, provenance)
-}
-
-const fn gate(amperes: f64, no_sooner_than: f64, no_later_than: f64) -> Gate {
-    Gate { amperes, no_sooner_than, no_later_than }
 }

@@ -102,6 +102,11 @@ pub const TABLE_2: Clause = Clause::new(PUBLICATION, "1995", "Table 2", Provenan
 const ROWS: [(f64, f64, f64); 5] =
     [(0.5, 3.0, 3.0), (0.75, 6.0, 13.0), (1.0, 10.0, 13.0), (1.25, 13.0, 13.0), (1.5, 13.0, 13.0)];
 
+/// The fuse that Table 2 allows before 0.5 mm² where some equipment's inrush needs it.
+pub fn inrush_fuse() -> ElectricCurrent {
+    amperes(5.0)
+}
+
 /// The rating of every 13 A plug, and the largest there is.
 pub fn largest_rating() -> ElectricCurrent {
     amperes(13.0)

@@ -14,13 +14,9 @@ use crate::domain::standard::{bs1362, bs1363_1};
 use crate::domain::view::View;
 
 /// What is wrong with the fuse link, held in the hand.
-pub const FUSE_CLOSER: &Question = &Question::any(
-    "fuse-closer",
-    Place::Plug,
-    Equipment::HandTools,
-    &["no-maker", "no-approval-mark", "not-ceramic"],
-)
-.when(may_be_there);
+pub const FUSE_CLOSER: &Question =
+    &Question::any("fuse-closer", Place::Plug, Equipment::HandTools, &["no-maker", "no-approval-mark", "not-ceramic"])
+        .when(may_be_there);
 
 /// Length of the fuse link over both caps.
 pub const FUSE_LENGTH: &Question = &with_calliper("fuse-length");

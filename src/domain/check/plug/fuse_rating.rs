@@ -41,6 +41,7 @@ pub const FUSE_ABOVE_RATING: &Check = &Check {
 /// **Source** BS 1363-1, Table 2 (read); no flex under 0.5 mm² for mains in the UK (common practice).
 ///
 /// **Decision** the fuse's print against the cross-section that the flex claims. That it fits is a claim: only the metal can tell.
+/// 5 A before 0.5 mm² is against the rules on a lead; on a cord set an appliance's inrush may need it.
 ///
 /// **Example**
 /// ```
@@ -162,9 +163,21 @@ fn over_flex(view: &View) -> Judgement {
     };
     let limit = bs1363_1::largest_fuse(area).unwrap_or_else(|| amperes(0.0));
     match fuse.is_above(limit) {
+        Some(true) if fuse == FuseRating::Exactly(bs1363_1::inrush_fuse()) && limit > amperes(0.0) => {
+            inrush(view, fuse, limit)
+        }
         Some(true) => Judgement::breaks(Danger, Basis::Print, fuse.against(limit)),
         Some(false) => Judgement::conforms(Danger, Basis::Print, fuse.against(limit)),
         None => Judgement::cannot_tell(Danger, Reason::Needs(Needed::FuseRating)),
+    }
+}
+
+/// 5 A before 0.5 mm²: some equipment's inrush needs it, a lead's never does.
+fn inrush(view: &View, fuse: FuseRating, limit: ElectricCurrent) -> Judgement {
+    if on_leads(view) {
+        Judgement::breaks(Breach, Basis::Print, fuse.against(limit))
+    } else {
+        Judgement::cannot_tell(Danger, fuse.against(limit))
     }
 }
 
@@ -174,8 +187,9 @@ fn fuse(view: &View, gravest: Severity) -> Result<FuseRating, Judgement> {
         return Err(Judgement::does_not_apply(gravest));
     }
     match view.answer(FUSE_RATING, Target::Sample) {
-        Some(Answer::One(answer)) => FuseRating::of(answer)
-            .ok_or_else(|| Judgement::cannot_tell(gravest, Reason::Needs(Needed::FuseRating))),
+        Some(Answer::One(answer)) => {
+            FuseRating::of(answer).ok_or_else(|| Judgement::cannot_tell(gravest, Reason::Needs(Needed::FuseRating)))
+        }
         answer => Err(Judgement::without_choice(gravest, answer)),
     }
 }

@@ -22,13 +22,13 @@ use crate::domain::view::View;
 pub const TO_EDGE: &Question = &sized("pin-to-edge");
 
 /// Width of a pin: its longer side.
-pub const WIDTH: &Question = &sized("pin-width").per(Per::Core);
+pub const WIDTH: &Question = &sized("pin-width").per(Per::Pin);
 
 /// Thickness of a pin: its shorter side.
-pub const THICKNESS: &Question = &sized("pin-thickness").per(Per::Core);
+pub const THICKNESS: &Question = &sized("pin-thickness").per(Per::Pin);
 
 /// Length of a pin from the plug's face.
-pub const LENGTH: &Question = &sized("pin-length").per(Per::Core);
+pub const LENGTH: &Question = &sized("pin-length").per(Per::Pin);
 
 /// Across line and neutral at their base, from outer side to outer side.
 pub const ACROSS: &Question = &sized("across-line-and-neutral");
@@ -163,7 +163,7 @@ fn length_off(view: &View) -> Judgement {
 }
 
 fn spacing_off(view: &View) -> Judgement {
-    let size = |question, pin| read(view, question, Target::Core(pin));
+    let size = |question, pin| read(view, question, Target::Pin(pin));
     let between_live = || {
         let across = read(view, ACROSS, Target::Sample)?;
         let (line, neutral) = (size(WIDTH, Core::Line)?, size(WIDTH, Core::Neutral)?);
@@ -177,14 +177,14 @@ fn spacing_off(view: &View) -> Judgement {
     };
     let evidence = [(Core::Line, between_live()), (Core::Earth, to_earth())]
         .into_iter()
-        .filter_map(|(pin, spacing)| Some(held_loosely(Target::Core(pin), &spacing?, &bs1363_1::pin_spacing())))
+        .filter_map(|(pin, spacing)| Some(held_loosely(Target::Pin(pin), &spacing?, &bs1363_1::pin_spacing())))
         .collect();
     let answers = [ACROSS, EARTH_TO_FAR_SIDE].map(|question| (question, Target::Sample));
     judged(view, evidence, &answers)
 }
 
 fn each_pin(view: &View, question: &'static Question, limit: fn(Core) -> Limit<Length>) -> Judgement {
-    let pins = view.cores().iter().map(|&pin| (pin, Target::Core(pin)));
+    let pins = Core::ALL.into_iter().map(|pin| (pin, Target::Pin(pin)));
     let evidence = pins
         .clone()
         .filter_map(|(pin, target)| Some(held_loosely(target, &read(view, question, target)?, &limit(pin))))

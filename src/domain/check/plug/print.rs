@@ -90,8 +90,7 @@ fn mark_missing(view: &View) -> Judgement {
     }
     match view.answer(PLUG_PRINT, Target::Sample) {
         Some(Answer::Any(codes)) if !RATINGS.iter().any(|(rating, _)| codes.contains(rating)) => {
-            let reason = Reason::NotAmong { question: PLUG_PRINT.id, answer: "rated-13" };
-            Judgement::breaks(Breach, Basis::Sight, reason)
+            Judgement::breaks(Breach, Basis::Sight, Reason::NowhereStated)
         }
         _ => printed,
     }

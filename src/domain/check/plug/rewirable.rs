@@ -50,8 +50,7 @@ pub const PLUG_WIRED_WRONG: &Check = &Check {
 /// **Source** BS 1363-1, cord anchorage (memory-medium).
 ///
 /// **Decision** by eye, cover off.
-pub const CORD_GRIP_ON_CORES: &Check =
-    &marked("cord-grip-on-cores", "grip-on-cores", &[bs1363_1::CORD_ANCHORAGE], 15);
+pub const CORD_GRIP_ON_CORES: &Check = &marked("cord-grip-on-cores", "grip-on-cores", &[bs1363_1::CORD_ANCHORAGE], 15);
 
 /// **Finds** a strand that sticks out of a terminal.
 ///
