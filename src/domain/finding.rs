@@ -6,6 +6,7 @@ use super::quantity::Amount;
 use super::question::{Core, Question, Target};
 use super::sample::Place;
 use super::standard::Clause;
+use super::standard::gtin::LastDigit;
 
 /// Outcome of a check (terms of ISO/IEC 17000).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -292,6 +293,8 @@ pub enum Reason {
         /// The largest it may be.
         limit: Amount,
     },
+    /// The number under a barcode does not end as its other digits call for.
+    WrongCheckDigit(LastDigit),
     /// A standard is named that does not belong on this product.
     StandardNamed {
         /// The number, as it is printed.

@@ -76,6 +76,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             number::amount(*limit),
             words.why
         ),
+        Reason::WrongCheckDigit(last) => {
+            format!("The number ends in {}; its other digits call for {}. {}", last.printed, last.expected, words.why)
+        }
         Reason::StandardNamed { number } => {
             format!("It names {number}, which does not belong on this product. {}", words.why)
         }

@@ -14,3 +14,20 @@ pub fn gtin_check_digit(digits: &[u8]) -> u8 {
     let sum: u32 = digits.iter().rev().zip(weights).map(|(&digit, weight)| u32::from(digit) * weight).sum();
     u8::try_from((10 - sum % 10) % 10).unwrap_or_default()
 }
+
+/// The last digit of a printed number, and the one that the others call for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct LastDigit {
+    /// The digit that is printed.
+    pub printed: u8,
+    /// The digit that the others call for.
+    pub expected: u8,
+}
+
+/// The last digit of a number as it is printed; `None` where it is no such number. Spaces and dashes do not count.
+pub fn last_digit(number: &str) -> Option<LastDigit> {
+    let marks = number.chars().filter(|mark| !mark.is_whitespace() && *mark != '-');
+    let digits: Vec<u8> = marks.map(|mark| mark.to_digit(10)?.try_into().ok()).collect::<Option<_>>()?;
+    let (&printed, others) = digits.split_last().filter(|_| LENGTHS.contains(&digits.len()))?;
+    Some(LastDigit { printed, expected: gtin_check_digit(others) })
+}

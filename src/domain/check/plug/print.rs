@@ -1,12 +1,11 @@
 //! What is printed on the plug.
 
 use crate::domain::check::{Check, Judge, Prospect};
-use crate::domain::examination::Answer;
 use crate::domain::facts::has_uk_plug;
 use crate::domain::finding::Severity::Breach;
 use crate::domain::finding::{Basis, Conformity, Judgement, Reason};
 use crate::domain::quantity::{ElectricCurrent, amperes};
-use crate::domain::question::{Question, Target};
+use crate::domain::question::Question;
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs1363_1, law_gb};
 use crate::domain::view::View;
@@ -79,6 +78,12 @@ pub fn plug_rating(view: &View) -> Option<ElectricCurrent> {
     RATINGS.iter().find(|(code, _)| view.marked(PLUG_PRINT, code) == Some(true)).and_then(|row| row.1).map(amperes)
 }
 
+/// Whether the plug bears any rating; `None` where nobody looked.
+pub fn bears_rating(view: &View) -> Option<bool> {
+    let marked = RATINGS.map(|(code, _)| view.marked(PLUG_PRINT, code));
+    if marked.contains(&None) { None } else { Some(marked.contains(&Some(true))) }
+}
+
 fn mark_missing(view: &View) -> Judgement {
     let printed = Judgement::by_print(view, PLUG_PRINT, &["bs-1363", "maker", "fuse-word"], Breach, Breach);
     if printed.outcome == Conformity::Nonconforming {
@@ -88,10 +93,8 @@ fn mark_missing(view: &View) -> Judgement {
     if inside.outcome == Conformity::Nonconforming {
         return inside;
     }
-    match view.answer(PLUG_PRINT, Target::Sample) {
-        Some(Answer::Any(codes)) if !RATINGS.iter().any(|(rating, _)| codes.contains(rating)) => {
-            Judgement::breaks(Breach, Basis::Sight, Reason::NowhereStated)
-        }
-        _ => printed,
+    match bears_rating(view) {
+        Some(false) => Judgement::breaks(Breach, Basis::Sight, Reason::NowhereStated),
+        Some(true) | None => printed,
     }
 }
