@@ -37,7 +37,7 @@ pub const FLEX_PRINT: &Question =
 
 /// How the plug is made.
 pub const PLUG_MAKE: &Question =
-    &Question::one("plug-make", Place::Plug, Equipment::Eyes, &["moulded", "rewirable"]).when(has_uk_plug);
+    &Question::one("plug-make", Place::Plug, Equipment::HandTools, &["moulded", "rewirable"]).when(has_uk_plug);
 
 /// Which pattern the plug has.
 pub const PLUG_PATTERN: &Question = &Question::one(
@@ -54,7 +54,7 @@ pub const FUSE_RATING: &Question = &Question::one(
     Equipment::Eyes,
     &["3", "5", "10", "13", "above-13", "other-up-to-13", "not-printed"],
 )
-.when(fuse::may_be_there);
+.when(fuse::may_be_seen);
 
 /// Length of the flex alone, from where it leaves the plug to where it enters the body.
 pub const FLEX_LENGTH: &Question = &Question::asking(

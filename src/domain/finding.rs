@@ -288,8 +288,8 @@ pub enum Reason {
     },
     /// The fuse's rating against the largest that something else allows.
     FuseAgainst {
-        /// The rating of the fuse.
-        fuse: Amount,
+        /// The rating of the fuse; `None` where it is only known to be above the limit.
+        fuse: Option<Amount>,
         /// The largest it may be.
         limit: Amount,
     },

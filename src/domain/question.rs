@@ -77,8 +77,6 @@ pub enum Per {
     Core,
     /// For each place that can state a rating.
     Claim,
-    /// For each pin of the plug.
-    Pin,
 }
 
 /// Which one of several an answer speaks of.
@@ -92,8 +90,6 @@ pub enum Target {
     Core(Core),
     /// A place that can state a rating.
     Claim(ClaimPlace),
-    /// A pin of the plug, by the core that it carries.
-    Pin(Core),
 }
 
 /// A core by its job; where the job is not known yet, `Earth` is the green-and-yellow one by sight.
@@ -189,7 +185,6 @@ impl Question {
             Per::Socket => (1..=view.sockets()).map(Target::Socket).collect(),
             Per::Core => view.cores().iter().copied().map(Target::Core).collect(),
             Per::Claim => ClaimPlace::ALL.map(Target::Claim).to_vec(),
-            Per::Pin => Core::ALL.map(Target::Pin).to_vec(),
         }
     }
 

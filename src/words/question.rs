@@ -56,13 +56,12 @@ pub fn all() -> impl Iterator<Item = &'static QuestionWords> {
 
 /// The words of a question.
 pub fn of(question: &Question) -> &'static QuestionWords {
-    all().find(|words| words.id == question.id).unwrap_or(&UNWRITTEN)
+    by_id(question.id).unwrap_or(&UNWRITTEN)
 }
 
-/// What is tapped for one answer of a question, both by code.
-pub fn answer(question: &str, code: &str) -> &'static str {
-    let words = all().find(|words| words.id == question).unwrap_or(&UNWRITTEN);
-    words.answer(code).map_or("", |answer| answer.answer)
+/// The words of the question of an id.
+pub fn by_id(id: &str) -> Option<&'static QuestionWords> {
+    all().find(|words| words.id == id)
 }
 
 impl QuestionWords {

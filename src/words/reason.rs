@@ -1,7 +1,6 @@
 //! Why a finding is what it is: its reason, its numbers, the retry in the sample's favour, and what would settle it.
 
 use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
-use crate::domain::quantity::{Measurand, amperes};
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
@@ -59,29 +58,30 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             copper_reason::heat_balance(*current, *conductor, *carries)
         }
         Reason::Metals(candidates) => copper_reason::metals(candidates),
-        Reason::CoresJoined { expected, read } => format!(
-            "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
-            number::amount(*expected),
-            number::amount(*read)
-        ),
-        Reason::NotAmong { question, answer } => {
-            format!("Missing: {}. {}", question::answer(question, answer), words.why)
-        }
-        Reason::FuseAgainst { fuse, limit } if *limit == amperes(0.0).amount() => {
-            format!("The fuse says {}; so thin a flex may not be used for mains at all.", number::amount(*fuse))
-        }
-        Reason::FuseAgainst { fuse, limit } => format!(
-            "The fuse says {}; it may be no more than {}. {}",
+        Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
+            Some(missing) => format!("Missing: {}. {}", missing.answer, words.why),
+            None => words.why.to_owned(),
+        },
+        Reason::FuseAgainst { fuse: Some(fuse), limit } => format!(
+            "The fuse is rated {}; it should be no more than {}. {}",
             number::amount(*fuse),
             number::amount(*limit),
             words.why
         ),
+        Reason::FuseAgainst { fuse: None, limit } => {
+            format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
+        }
         Reason::WrongCheckDigit(last) => {
             format!("The number ends in {}; its other digits call for {}. {}", last.printed, last.expected, words.why)
         }
         Reason::StandardNamed { number } => {
             format!("It names {number}, which does not belong on this product. {}", words.why)
         }
+        Reason::CoresJoined { expected, read } => format!(
+            "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
+            number::amount(*expected),
+            number::amount(*read)
+        ),
     }
 }
 
@@ -108,7 +108,7 @@ fn value_against_limit(evidence: &Evidence, kind: Kind) -> String {
     let chance = number::chance(evidence.probability);
     let subject = match evidence.target {
         Target::Sample => String::new(),
-        Target::Socket(_) | Target::Core(_) | Target::Claim(_) | Target::Pin(_) => {
+        Target::Socket(_) | Target::Core(_) | Target::Claim(_) => {
             format!("{}: ", capital(&which::which(evidence.target, kind)))
         }
     };

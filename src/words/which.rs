@@ -11,7 +11,6 @@ pub fn which(target: Target, kind: Kind) -> String {
         Target::Socket(n) => format!("socket {n}"),
         Target::Core(core) => self::core(core).to_owned(),
         Target::Claim(place) => claim(place, kind).to_owned(),
-        Target::Pin(pin) => self::pin(pin).to_owned(),
     }
 }
 
@@ -21,15 +20,6 @@ pub const fn core(core: Core) -> &'static str {
         Core::Line => "the brown core (line)",
         Core::Neutral => "the blue core (neutral)",
         Core::Earth => "the green-and-yellow core (earth)",
-    }
-}
-
-/// A pin of the plug by its job.
-pub const fn pin(pin: Core) -> &'static str {
-    match pin {
-        Core::Line => "the line pin",
-        Core::Neutral => "the neutral pin",
-        Core::Earth => "the earth pin",
     }
 }
 

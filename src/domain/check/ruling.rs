@@ -110,21 +110,15 @@ impl Judgement {
 
     /// By whether all of `needed` are among the answers of a question that lists what is printed: one that is absent breaks with
     /// `severity`; all of them there fit the claim and no more.
-    pub fn by_print(
-        view: &View,
-        question: &'static Question,
-        needed: &[&'static str],
-        severity: Severity,
-        gravest: Severity,
-    ) -> Self {
+    pub fn by_print(view: &View, question: &'static Question, needed: &[&'static str], severity: Severity) -> Self {
         match view.answer(question, Target::Sample) {
             Some(Answer::Any(codes)) => match needed.iter().find(|code| !codes.contains(code)) {
                 Some(answer) => {
                     Self::breaks(severity, Basis::Sight, Reason::NotAmong { question: question.id, answer })
                 }
-                None => Self::conforms(gravest, Basis::Print, Reason::FitsTheClaim),
+                None => Self::conforms(severity, Basis::Print, Reason::FitsTheClaim),
             },
-            answer => Self::without_choice(gravest, answer),
+            answer => Self::without_choice(severity, answer),
         }
     }
 
@@ -133,12 +127,6 @@ impl Judgement {
     pub const fn only_told(mut self) -> Self {
         self.bearing = Bearing::IsOnlyTold;
         self
-    }
-
-    /// The same, but where it could not be told it decides nothing: for limits that are recalled and not read.
-    #[must_use]
-    pub fn only_told_if_in_doubt(self) -> Self {
-        if self.outcome == Conformity::Inconclusive { self.only_told() } else { self }
     }
 
     /// The same with its values.

@@ -4,7 +4,7 @@
 
 use super::{Clause, Provenance};
 use crate::domain::decision::Limit;
-use crate::domain::quantity::{ElectricCurrent, Length, Mass, Measurand, Power, amperes, millimetres, watts};
+use crate::domain::quantity::{ElectricCurrent, Length, Mass, Measurand, amperes, millimetres};
 
 /// A fuse link carries its maker's mark, rated current, BS 1362 and an approval mark.
 pub const MARKING: Clause = clause("marking", Provenance::Read);
@@ -17,10 +17,7 @@ pub fn largest_rating() -> ElectricCurrent {
     amperes(13.0)
 }
 
-/// 3 A is red, 13 A brown, every other rating black.
-pub const COLOURS: Clause = clause("colours", Provenance::Read);
-
-/// A ceramic body filled with sand, between two caps that are normally not magnetic.
+/// A ceramic body filled with sand, between two caps.
 pub const BODY: Clause = clause("construction", Provenance::Read);
 
 /// Length over both caps.
@@ -63,30 +60,11 @@ pub fn fusing_current(rating: ElectricCurrent) -> ElectricCurrent {
 /// Times between which a link opens.
 pub const GATES: Clause = clause("time and current", Provenance::Read);
 
-/// A current, and the seconds between which it opens the link; the shortest is 0 where only the longest is stated.
+/// A current, and the seconds between which it opens the link.
 pub type Gate = (f64, f64, f64);
-
-/// Gates of a 3 A link: A, s, s.
-pub const GATES_OF_3_A: [Gate; 3] = [(9.0, 0.02, 80.0), (20.0, 0.0, 0.1), (30.0, 0.0, 0.03)];
 
 /// Gates of a 13 A link: A, s, s.
 pub const GATES_OF_13_A: [Gate; 3] = [(30.0, 1.0, 400.0), (50.0, 0.1, 20.0), (100.0, 0.01, 0.2)];
-
-/// The fault current that a link breaks at 250 V a.c.
-pub const BREAKING_CAPACITY: Clause = clause("breaking capacity", Provenance::MemoryHigh);
-
-/// The fault current that a link breaks at 250 V a.c.
-pub fn breaking_capacity() -> ElectricCurrent {
-    amperes(6000.0)
-}
-
-/// The power that a link may lose at its rated current; that there is a limit is read.
-pub const POWER_LOSS: Clause = clause("power loss", Provenance::MemoryMedium);
-
-/// The power that a link may lose at its rated current.
-pub fn power_loss() -> Limit<Power> {
-    Limit::AtMost(watts(1.0))
-}
 
 const fn clause(clause: &'static str, provenance: Provenance) -> Clause {
     Clause::new("BS 1362", "1973", clause, provenance)

@@ -89,9 +89,6 @@ pub fn pin_spacing() -> Limit<Length> {
 /// The cord is held: 25 pulls of 60 N for 1 s each, then a twist, move it by 2 mm at most. A type test: shown, never asked.
 pub const CORD_ANCHORAGE: Clause = Clause::new(PUBLICATION, EDITIONS, "cord anchorage", Provenance::MemoryMedium);
 
-/// Insulation of a new plug: at least 5 MΩ at 500 V d.c.
-pub const INSULATION: Clause = Clause::new(PUBLICATION, EDITIONS, "15", Provenance::MemoryHigh);
-
 /// Table 2: cross-section of the flex, rating of the plug, largest fuse.
 pub const TABLE_2: Clause = Clause::new(PUBLICATION, "1995", "Table 2", Provenance::Read);
 
@@ -101,11 +98,6 @@ pub const TABLE_2: Clause = Clause::new(PUBLICATION, "1995", "Table 2", Provenan
 /// 2 m long and tested at 10 A; that of 0.5 mm² allows a 5 A fuse where some equipment's inrush needs it.
 const ROWS: [(f64, f64, f64); 5] =
     [(0.5, 3.0, 3.0), (0.75, 6.0, 13.0), (1.0, 10.0, 13.0), (1.25, 13.0, 13.0), (1.5, 13.0, 13.0)];
-
-/// The fuse that Table 2 allows before 0.5 mm² where some equipment's inrush needs it.
-pub fn inrush_fuse() -> ElectricCurrent {
-    amperes(5.0)
-}
 
 /// The rating of every 13 A plug, and the largest there is.
 pub fn largest_rating() -> ElectricCurrent {

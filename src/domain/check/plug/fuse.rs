@@ -1,4 +1,4 @@
-//! The fuse in the plug: there, of metal that melts, and covered.
+//! The fuse in the plug: that there is one, whole, and its holder closed.
 
 use crate::domain::check::{Check, Judge, Prospect, Ruling};
 use crate::domain::facts::has_uk_plug;
@@ -35,28 +35,37 @@ const RULES: &[Clause] = &[bs1363_1::FUSE, bs1362::MARKING];
 ///
 /// **Source** BS 1363-1 (read); every 13 A plug has a fuse (common practice).
 ///
-/// **Decision** by eye; under a rewirable plug's cover nobody has looked yet.
+/// **Decision** by eye; under the cover of a plug that nobody opened it was not looked at.
 ///
 /// **Example**
 /// ```
 /// use plugwary::domain::check::{by_code, plug::fuse};
 /// assert_eq!(by_code("fuse-missing").map(|check| check.place), Some(fuse::FUSE_MISSING.place));
 /// ```
-pub const FUSE_MISSING: &Check = &by_the_holder(
-    "fuse-missing",
-    15,
-    &[
-        ("marked-bs-1362", Ruling::Keeps),
-        ("other-marking", Ruling::Keeps),
-        ("unmarked", Ruling::Keeps),
-        ("glass", Ruling::Keeps),
-        ("bridged", Ruling::Breaks(Danger)),
-        ("empty", Ruling::Breaks(Danger)),
-        ("holder-broken", Ruling::CannotTell),
-        ("no-holder", Ruling::Breaks(Danger)),
-        ("under-the-cover", Ruling::NotLookedAt),
-    ],
-);
+pub const FUSE_MISSING: &Check = &Check {
+    code: "fuse-missing",
+    place: Place::Plug,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: has_uk_plug,
+    judge: Judge::Answer(
+        IN_THE_HOLDER,
+        &[
+            ("marked-bs-1362", Ruling::Keeps),
+            ("other-marking", Ruling::Keeps),
+            ("unmarked", Ruling::Keeps),
+            ("glass", Ruling::Keeps),
+            ("bridged", Ruling::Breaks(Danger)),
+            ("empty", Ruling::Breaks(Danger)),
+            ("holder-broken", Ruling::CannotTell),
+            ("no-holder", Ruling::Breaks(Danger)),
+            ("under-the-cover", Ruling::NotLookedAt),
+        ],
+    ),
+    asks: &[IN_THE_HOLDER],
+    against: RULES,
+    prospect: Prospect { minutes: 0.3, percent: 15 },
+};
 
 /// **Finds** foil, wire or a metal slug in place of a fuse link.
 ///
@@ -65,21 +74,30 @@ pub const FUSE_MISSING: &Check = &by_the_holder(
 /// **Source** BS 1362 (read).
 ///
 /// **Decision** by eye.
-pub const FUSE_LINK_BRIDGED: &Check = &by_the_holder(
-    "fuse-link-bridged",
-    3,
-    &[
-        ("marked-bs-1362", Ruling::Keeps),
-        ("other-marking", Ruling::Keeps),
-        ("unmarked", Ruling::Keeps),
-        ("glass", Ruling::Keeps),
-        ("bridged", Ruling::Breaks(Danger)),
-        ("empty", Ruling::DoesNotApply),
-        ("holder-broken", Ruling::CannotTell),
-        ("no-holder", Ruling::DoesNotApply),
-        ("under-the-cover", Ruling::NotLookedAt),
-    ],
-);
+pub const FUSE_LINK_BRIDGED: &Check = &Check {
+    code: "fuse-link-bridged",
+    place: Place::Plug,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: has_uk_plug,
+    judge: Judge::Answer(
+        IN_THE_HOLDER,
+        &[
+            ("marked-bs-1362", Ruling::Keeps),
+            ("other-marking", Ruling::Keeps),
+            ("unmarked", Ruling::Keeps),
+            ("glass", Ruling::Keeps),
+            ("bridged", Ruling::Breaks(Danger)),
+            ("empty", Ruling::DoesNotApply),
+            ("holder-broken", Ruling::CannotTell),
+            ("no-holder", Ruling::DoesNotApply),
+            ("under-the-cover", Ruling::NotLookedAt),
+        ],
+    ),
+    asks: &[IN_THE_HOLDER],
+    against: RULES,
+    prospect: Prospect { minutes: 0.3, percent: 3 },
+};
 
 /// **Finds** a fuse carrier that is absent or cracked, or a fuse clip left open.
 ///
@@ -87,59 +105,38 @@ pub const FUSE_LINK_BRIDGED: &Check = &by_the_holder(
 ///
 /// **Source** BS 1363-1 (read).
 ///
-/// **Decision** by eye.
-pub const FUSE_CARRIER_MISSING: &Check = &by_the_holder(
-    "fuse-carrier-missing",
-    5,
-    &[
-        ("marked-bs-1362", Ruling::Keeps),
-        ("other-marking", Ruling::Keeps),
-        ("unmarked", Ruling::Keeps),
-        ("glass", Ruling::Keeps),
-        ("bridged", Ruling::Keeps),
-        ("empty", Ruling::Keeps),
-        ("holder-broken", Ruling::Breaks(Danger)),
-        ("no-holder", Ruling::DoesNotApply),
-        ("under-the-cover", Ruling::NotLookedAt),
-    ],
-);
+/// **Decision** by eye; a fuse under the cover needs no carrier that a hand can reach.
+pub const FUSE_CARRIER_MISSING: &Check = &Check {
+    code: "fuse-carrier-missing",
+    place: Place::Plug,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: has_uk_plug,
+    judge: Judge::Answer(
+        IN_THE_HOLDER,
+        &[
+            ("marked-bs-1362", Ruling::Keeps),
+            ("other-marking", Ruling::Keeps),
+            ("unmarked", Ruling::Keeps),
+            ("glass", Ruling::Keeps),
+            ("bridged", Ruling::Keeps),
+            ("empty", Ruling::Keeps),
+            ("holder-broken", Ruling::Breaks(Danger)),
+            ("no-holder", Ruling::DoesNotApply),
+            ("under-the-cover", Ruling::Keeps),
+        ],
+    ),
+    asks: &[IN_THE_HOLDER],
+    against: RULES,
+    prospect: Prospect { minutes: 0.2, percent: 5 },
+};
 
-const fn by_the_holder(code: &'static str, percent: u8, table: &'static [(&'static str, Ruling)]) -> Check {
-    Check {
-        code,
-        place: Place::Plug,
-        needs: Equipment::Eyes,
-        severity: Danger,
-        applies: has_uk_plug,
-        judge: Judge::Answer(IN_THE_HOLDER, table),
-        asks: &[IN_THE_HOLDER],
-        against: RULES,
-        prospect: Prospect { minutes: 0.3, percent },
-    }
-}
-
-/// What is known of a fuse.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Presence {
-    /// A fuse link was seen.
-    There,
-    /// It was seen that there is none.
-    Absent,
-    /// Nobody saw.
-    Unknown,
-}
-
-/// Whether there is a fuse link.
-pub fn presence(view: &View) -> Presence {
-    match view.one(IN_THE_HOLDER) {
-        Some("marked-bs-1362" | "other-marking" | "unmarked" | "glass") => Presence::There,
-        Some("bridged" | "empty" | "no-holder") => Presence::Absent,
-        _ => Presence::Unknown,
-    }
-}
-
-/// Whether there is a fuse whose rating can be read, or may be.
+/// Whether there is, or may be, a fuse link.
 pub fn may_be_there(view: &View) -> bool {
-    let hidden = view.one(IN_THE_HOLDER) == Some("under-the-cover");
-    has_uk_plug(view) && !hidden && presence(view) != Presence::Absent
+    has_uk_plug(view) && !matches!(view.one(IN_THE_HOLDER), Some("bridged" | "empty" | "no-holder"))
+}
+
+/// Whether there is, or may be, a fuse link that can be looked at.
+pub fn may_be_seen(view: &View) -> bool {
+    may_be_there(view) && view.one(IN_THE_HOLDER) != Some("under-the-cover")
 }

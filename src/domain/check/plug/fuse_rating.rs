@@ -1,204 +1,121 @@
-//! The fuse's rating against the plug, the lead and the flex.
+//! The fuse's rating against what it protects: the product's own rating and the flex.
 
-use super::fuse::{Presence, presence};
-use super::print::{PLUG_PRINT, plug_rating};
+use super::fuse::{IN_THE_HOLDER, may_be_there};
+use crate::domain::check::cable::copper::cut_flex::CutFlex;
+use crate::domain::check::cable::copper::heat;
+use crate::domain::check::cable::size;
 use crate::domain::check::{Check, Judge, Prospect, on_leads};
 use crate::domain::examination::Answer;
-use crate::domain::facts::{FLEX_PRINT, FUSE_RATING, RATING, has_uk_plug};
+use crate::domain::facts::{FLEX_PRINT, FUSE_RATING, RATING};
 use crate::domain::finding::Severity::{Breach, Danger};
-use crate::domain::finding::{Basis, Judgement, Needed, Reason, Severity};
-use crate::domain::marking::Rating;
-use crate::domain::quantity::{ElectricCurrent, Measurand, amperes, square_millimetres, volts};
-use crate::domain::question::{ClaimPlace, Target};
+use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
+use crate::domain::quantity::{ElectricCurrent, Measurand, amperes};
+use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, bs1362, bs1363_1};
+use crate::domain::standard::{bs1362, bs1363_1};
 use crate::domain::view::View;
 
-/// **Finds** a fuse of a higher rating than the plug or the lead claims for itself.
+/// **Finds** a fuse larger than the plug or the lead says it may carry.
 ///
-/// **Why it matters** the fuse lets through more than the rest is made for.
+/// **Why it matters** the fuse lets more flow than the product is made for.
 ///
-/// **Source** BS 1363-1, clause 7.1 (read): the plug's print names the fuse that belongs in it.
+/// **Source** BS 1363-1, 7.1 and Table 2; BS 1362: no rating above 13 A (all read).
 ///
-/// **Decision** print against print. A danger on leads whose flex claims less than 1.0 mm², for that overheats; else against the rules.
-/// A lead that states watts alone is taken at 230 V.
+/// **Decision** by print. A lead is held to the lowest current printed on its body or plug, a cord set to what is printed on its plug
+/// (its connector's rating is the appliance's affair); where nothing is printed there, to 13 A. A current printed only as watts is
+/// taken up to the next fuse there is. A danger where the flex is known to overheat.
 pub const FUSE_ABOVE_RATING: &Check = &Check {
     code: "fuse-above-rating",
     place: Place::Plug,
     needs: Equipment::Eyes,
     severity: Danger,
-    applies: has_uk_plug,
+    applies: may_be_there,
     judge: Judge::Reckoned(above_rating),
-    asks: &[FUSE_RATING, PLUG_PRINT, RATING],
-    against: &[bs1363_1::MARKING],
-    prospect: Prospect { minutes: 0.4, percent: 20 },
+    asks: &[FUSE_RATING, RATING],
+    against: &[bs1363_1::MARKING, bs1363_1::TABLE_2, bs1362::LARGEST_RATING],
+    prospect: Prospect { minutes: 0.2, percent: 15 },
 };
 
-/// **Finds** a fuse above the largest that the flex may have before it.
+/// **Finds** a fuse larger than the flex behind it allows.
 ///
-/// **Why it matters** the flex burns before the fuse opens.
+/// **Why it matters** the fuse is there for the flex: one too large lets it burn.
 ///
-/// **Source** BS 1363-1, Table 2 (read); no flex under 0.5 mm² for mains in the UK (common practice).
+/// **Source** BS 1363-1:1995 Table 2 (read).
 ///
-/// **Decision** the fuse's print against the cross-section that the flex claims. That it fits is a claim: only the metal can tell.
-/// 5 A before 0.5 mm² is against the rules on a lead; on a cord set an appliance's inrush may need it.
-///
-/// **Example**
-/// ```
-/// use plugwary::domain::quantity::{amperes, square_millimetres};
-/// use plugwary::domain::standard::bs1363_1::largest_fuse;
-/// assert_eq!(largest_fuse(square_millimetres(0.5)), Some(amperes(3.0)));
-/// ```
+/// **Decision** by the print on flex and fuse, as in `flex-thin-for-fuse`: the same pair seen from the plug.
 pub const FUSE_OVER_FLEX: &Check = &Check {
     code: "fuse-over-flex",
     place: Place::Plug,
     needs: Equipment::Eyes,
     severity: Danger,
-    applies: has_uk_plug,
-    judge: Judge::Reckoned(over_flex),
+    applies: may_be_there,
+    judge: Judge::Reckoned(|view| size::thin_for_fuse(view, view.flex())),
     asks: &[FUSE_RATING, FLEX_PRINT],
-    against: &[bs1363_1::TABLE_2, Clause::common_practice()],
-    prospect: Prospect { minutes: 0.4, percent: 10 },
+    against: &[bs1363_1::TABLE_2],
+    prospect: Prospect { minutes: 0.2, percent: 10 },
 };
 
-/// What is printed of a fuse's rating.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum FuseRating {
-    /// A rating of its own.
-    Exactly(ElectricCurrent),
-    /// Something above 13 A.
-    Above13,
-    /// Some other rating, 13 A at most.
-    UpTo13,
+/// The smallest fuse in use that carries a current; 13 A is the largest there is.
+fn fuse_for(current: ElectricCurrent) -> ElectricCurrent {
+    let fuses = [3.0, 5.0, 10.0].map(amperes);
+    fuses.into_iter().find(|fuse| current <= *fuse).unwrap_or_else(bs1362::largest_rating)
 }
 
-impl FuseRating {
-    /// The rating that an answer of the question names; `None` where it names none.
-    pub fn of(answer: &str) -> Option<Self> {
-        match answer {
-            "3" => Some(Self::Exactly(amperes(3.0))),
-            "5" => Some(Self::Exactly(amperes(5.0))),
-            "10" => Some(Self::Exactly(amperes(10.0))),
-            "13" => Some(Self::Exactly(amperes(13.0))),
-            "above-13" => Some(Self::Above13),
-            "other-up-to-13" => Some(Self::UpTo13),
-            _ => None,
-        }
-    }
-
-    /// Whether it is above a limit; `None` where the print leaves that open.
-    pub fn is_above(self, limit: ElectricCurrent) -> Option<bool> {
-        match self {
-            Self::Exactly(rating) => Some(rating > limit),
-            Self::Above13 => (limit <= bs1362::largest_rating()).then_some(true),
-            Self::UpTo13 => (limit >= bs1362::largest_rating()).then_some(false),
-        }
-    }
-
-    fn against(self, limit: ElectricCurrent) -> Reason {
-        let answered = |answer| Reason::Answered { question: FUSE_RATING.id, target: Target::Sample, answer };
-        match self {
-            Self::Exactly(rating) => Reason::FuseAgainst { fuse: rating.amount(), limit: limit.amount() },
-            Self::Above13 => answered("above-13"),
-            Self::UpTo13 => answered("other-up-to-13"),
-        }
-    }
-}
-
-/// Whether the fuse's print is above what Table 2 allows for the cross-section that the flex claims; `None` where nothing tells.
-pub fn is_over_flex(view: &View) -> Option<bool> {
-    let fuse = FuseRating::of(view.one(FUSE_RATING)?)?;
-    fuse.is_above(bs1363_1::largest_fuse(view.claimed_area()?).unwrap_or_else(|| amperes(0.0)))
-}
-
-/// The current that a lead claims for the whole: the amperes nearest to the sockets, else watts at the supply's 230 V.
-pub fn lead_current(claims: &[(ClaimPlace, Rating)]) -> Option<ElectricCurrent> {
-    let nearest = [ClaimPlace::Body, ClaimPlace::Package, ClaimPlace::Listing];
-    let find = |of: &dyn Fn(&Rating) -> Option<ElectricCurrent>| {
-        nearest.iter().find_map(|at| claims.iter().filter(|(place, _)| place == at).find_map(|(_, rating)| of(rating)))
-    };
-    find(&|rating| rating.current.map(|stated| stated.value))
-        .or_else(|| find(&|rating| rating.power.map(|stated| stated.value / volts(230.0))))
+/// The largest fuse that one place allows: a fuse or current printed there, or the fuse that its watts and volts ask for.
+fn allowed_by(view: &View, place: ClaimPlace) -> Option<ElectricCurrent> {
+    let rating = view.claims().at(place)?;
+    let printed = rating.fuse.or(rating.current).map(|stated| stated.value);
+    printed.or_else(|| {
+        let (lowest, _) = rating.voltage?;
+        Some(fuse_for(rating.power?.value / lowest.value))
+    })
 }
 
 fn above_rating(view: &View) -> Judgement {
-    let fuse = match fuse(view, Danger) {
-        Ok(fuse) => fuse,
-        Err(judgement) => return judgement,
+    let Some(rating) = view.one(FUSE_RATING) else {
+        let asked = view.answer(FUSE_RATING, Target::Sample);
+        return Judgement::without_choice(Danger, asked.or_else(|| view.answer(IN_THE_HOLDER, Target::Sample)));
     };
-    let severity = above_matters(view);
-    let lead = on_leads(view).then(|| lead_current(view.claims().ratings())).flatten();
-    let plug = plug_rating(view);
-    let known = [plug, lead].into_iter().flatten();
-    if let Some(limit) = known.clone().find(|&limit| fuse.is_above(limit) == Some(true)) {
-        return Judgement::breaks(severity, Basis::Print, fuse.against(limit));
-    }
-    if known.clone().any(|limit| fuse.is_above(limit).is_none()) {
-        return Judgement::cannot_tell(severity, Reason::Needs(Needed::FuseRating));
-    }
-    let lacks_lead = on_leads(view) && lead.is_none();
-    match known.reduce(|a, b| if b < a { b } else { a }) {
-        Some(limit) if !lacks_lead || was_looked_for(view, ClaimPlace::Body) => {
-            Judgement::conforms(severity, Basis::Print, fuse.against(limit))
-        }
-        Some(_) => Judgement::cannot_tell(severity, Reason::Needs(Needed::ClaimedCurrent)),
-        None if view.answer(PLUG_PRINT, Target::Sample).is_none() => Judgement::not_examined(severity),
-        None => Judgement::cannot_tell(severity, Reason::Needs(Needed::ClaimedCurrent)),
-    }
-}
-
-fn over_flex(view: &View) -> Judgement {
-    let fuse = match fuse(view, Danger) {
-        Ok(fuse) => fuse,
-        Err(judgement) => return judgement,
+    let printed_on: &[ClaimPlace] =
+        if on_leads(view) { &[ClaimPlace::Body, ClaimPlace::Plug] } else { &[ClaimPlace::Plug] };
+    let lowest =
+        printed_on.iter().filter_map(|place| allowed_by(view, *place)).reduce(|a, b| if b < a { b } else { a });
+    let limit = lowest.unwrap_or_else(bs1363_1::largest_rating).min(bs1363_1::largest_rating());
+    let breaks = |fuse: Option<ElectricCurrent>| {
+        let fuse = fuse.map(Measurand::amount);
+        let reason = Reason::FuseAgainst { fuse, limit: limit.amount() };
+        Judgement::breaks(severity(view), Basis::Print, reason)
     };
-    if fuse.is_above(bs1363_1::largest_rating()) == Some(true) {
-        return Judgement::breaks(Danger, Basis::Print, fuse.against(bs1363_1::largest_rating()));
-    }
-    let Some(area) = view.claimed_area() else {
-        return match view.answer(FLEX_PRINT, Target::Sample) {
-            Some(Answer::Later) | None => Judgement::not_examined(Danger),
-            Some(_) => Judgement::cannot_tell(Danger, Reason::Needs(Needed::ClaimedArea)),
-        };
-    };
-    let limit = bs1363_1::largest_fuse(area).unwrap_or_else(|| amperes(0.0));
-    match fuse.is_above(limit) {
-        Some(true) if fuse == FuseRating::Exactly(bs1363_1::inrush_fuse()) && limit > amperes(0.0) => {
-            inrush(view, fuse, limit)
-        }
-        Some(true) => Judgement::breaks(Danger, Basis::Print, fuse.against(limit)),
-        Some(false) => Judgement::conforms(Danger, Basis::Print, fuse.against(limit)),
-        None => Judgement::cannot_tell(Danger, Reason::Needs(Needed::FuseRating)),
+    let keeps = || if on_leads(view) && lowest.is_none() { nothing_stated(view) } else { fits() };
+    let exact = |fuse: ElectricCurrent| if fuse > limit { breaks(Some(fuse)) } else { keeps() };
+    match rating {
+        "3" => exact(amperes(3.0)),
+        "5" => exact(amperes(5.0)),
+        "10" => exact(amperes(10.0)),
+        "13" => exact(amperes(13.0)),
+        "above-13" => breaks(None),
+        "other-up-to-13" if limit >= bs1362::largest_rating() => keeps(),
+        _ => Judgement::cannot_tell(Danger, Reason::Needs(Needed::FuseRating)),
     }
 }
 
-/// 5 A before 0.5 mm²: some equipment's inrush needs it, a lead's never does.
-fn inrush(view: &View, fuse: FuseRating, limit: ElectricCurrent) -> Judgement {
-    if on_leads(view) {
-        Judgement::breaks(Breach, Basis::Print, fuse.against(limit))
-    } else {
-        Judgement::cannot_tell(Danger, fuse.against(limit))
+/// Nothing read so far states a rating: 13 A is the limit only once somebody looked at the body of a lead.
+fn nothing_stated(view: &View) -> Judgement {
+    match view.answer(RATING, Target::Claim(ClaimPlace::Body)) {
+        Some(Answer::Printed(_) | Answer::Nothing) => fits(),
+        answer => Judgement::without_choice(Danger, answer),
     }
 }
 
-/// The fuse's printed rating, or what to say without one.
-fn fuse(view: &View, gravest: Severity) -> Result<FuseRating, Judgement> {
-    if presence(view) == Presence::Absent {
-        return Err(Judgement::does_not_apply(gravest));
-    }
-    match view.answer(FUSE_RATING, Target::Sample) {
-        Some(Answer::One(answer)) => {
-            FuseRating::of(answer).ok_or_else(|| Judgement::cannot_tell(gravest, Reason::Needs(Needed::FuseRating)))
-        }
-        answer => Err(Judgement::without_choice(gravest, answer)),
-    }
+fn fits() -> Judgement {
+    Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim)
 }
 
-fn above_matters(view: &View) -> Severity {
-    let thin = view.claimed_area().is_some_and(|area| area < square_millimetres(1.0));
-    if on_leads(view) && thin { Danger } else { Breach }
-}
-
-fn was_looked_for(view: &View, place: ClaimPlace) -> bool {
-    !matches!(view.answer(RATING, Target::Claim(place)), None | Some(Answer::Later))
+/// A danger where the flex overheats, by its print or by the readings of its cores.
+fn severity(view: &View) -> Severity {
+    let is_danger =
+        |judgement: &Judgement| judgement.outcome == Conformity::Nonconforming && judgement.severity == Danger;
+    let by_print = size::thin_for_rating(view, view.flex());
+    let by_reading = heat::judge(&CutFlex::of(view));
+    if is_danger(&by_print) || is_danger(&by_reading) { Danger } else { Breach }
 }

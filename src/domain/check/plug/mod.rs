@@ -2,7 +2,7 @@
 
 pub mod body;
 pub mod fuse;
-pub mod fuse_closer;
+pub mod fuse_link;
 pub mod fuse_rating;
 pub mod pattern;
 pub mod pin_size;
@@ -15,28 +15,29 @@ use super::Check;
 use crate::domain::facts;
 use crate::domain::question::Question;
 
-/// The questions in the order of the walk: seven for a moulded plug and eyes only, the gravest first.
+/// The questions in the order of the walk: six for a sound plug and eyes only, the gravest first.
 pub const QUESTIONS: &[&Question] = &[
     facts::PLUG_PATTERN,
     pattern::CONVERTER,
     facts::PLUG_MAKE,
-    rewirable::OPENED_PLUG,
+    rewirable::UNDER_THE_COVER,
     fuse::IN_THE_HOLDER,
     facts::FUSE_RATING,
     pins::PINS_AND_SLEEVES,
     sleeves::SOLD_AS,
     body::PLUG_AND_FLEX,
     print::PLUG_PRINT,
-    fuse_closer::FUSE_CLOSER,
-    fuse_closer::FUSE_LENGTH,
-    fuse_closer::FUSE_DIAMETER,
-    fuse_closer::FUSE_MASS,
-    fuse_closer::FUSE_OUT,
+    fuse_link::FUSE_OUT,
+    fuse_link::FUSE_LENGTH,
+    fuse_link::FUSE_DIAMETER,
+    fuse_link::FUSE_MASS,
     pins::MAGNET,
     pin_size::TO_EDGE,
-    pin_size::WIDTH,
+    pin_size::LIVE_WIDTH,
+    pin_size::EARTH_WIDTH,
     pin_size::THICKNESS,
-    pin_size::LENGTH,
+    pin_size::LIVE_LENGTH,
+    pin_size::EARTH_LENGTH,
     pin_size::ACROSS,
     pin_size::EARTH_TO_FAR_SIDE,
 ];
@@ -49,13 +50,13 @@ pub const CHECKS: &[&Check] = &[
     fuse::FUSE_MISSING,
     fuse::FUSE_LINK_BRIDGED,
     fuse::FUSE_CARRIER_MISSING,
-    fuse_closer::FUSE_UNMARKED,
-    fuse_closer::FUSE_STANDARD_WRONG,
+    fuse_link::FUSE_UNMARKED,
+    fuse_link::FUSE_STANDARD_WRONG,
     fuse_rating::FUSE_ABOVE_RATING,
     fuse_rating::FUSE_OVER_FLEX,
-    fuse_closer::FUSE_SIZE_OFF,
-    fuse_closer::FUSE_UNDERWEIGHT,
-    fuse_closer::FUSE_NOT_IN_LINE,
+    fuse_link::FUSE_SIZE_OFF,
+    fuse_link::FUSE_UNDERWEIGHT,
+    fuse_link::FUSE_NOT_IN_LINE,
     sleeves::SLEEVE_MISSING,
     sleeves::SLEEVE_DAMAGED,
     sleeves::SLEEVE_ON_EARTH,

@@ -1,10 +1,9 @@
 //! The plastic sleeves on line and neutral, and none on earth.
 
 use super::pins::PINS_AND_SLEEVES;
-use crate::domain::check::sockets::connector::has_no_earth_by_design;
 use crate::domain::check::{Check, Judge, Prospect};
 use crate::domain::facts::has_uk_plug;
-use crate::domain::finding::Severity::{BadSign, Breach, Danger};
+use crate::domain::finding::Severity::{BadSign, Danger};
 use crate::domain::finding::{Judgement, Severity};
 use crate::domain::question::Question;
 use crate::domain::sample::{Equipment, Place};
@@ -69,16 +68,14 @@ pub const SLEEVE_DAMAGED: &Check = &Check {
 ///
 /// **Source** BS 1363-1 (read).
 ///
-/// **Decision** by eye; a danger, but before a connector that takes no earth only against the rules.
+/// **Decision** by eye; a danger where an earth is needed, which today's kinds all do.
 pub const SLEEVE_ON_EARTH: &Check = &Check {
     code: "sleeve-on-earth",
     place: Place::Plug,
     needs: Equipment::Eyes,
     severity: Danger,
     applies: has_uk_plug,
-    judge: Judge::Reckoned(|view| {
-        Judgement::by_mark(view, PINS_AND_SLEEVES, "sleeve-on-earth", on_earth_matters(view), Danger)
-    }),
+    judge: Judge::Marked(PINS_AND_SLEEVES, "sleeve-on-earth", Danger),
     asks: &[PINS_AND_SLEEVES],
     against: RULES,
     prospect: Prospect { minutes: 0.1, percent: 8 },
@@ -87,10 +84,6 @@ pub const SLEEVE_ON_EARTH: &Check = &Check {
 /// Whether the line and neutral pins are known to be bare.
 pub fn has_bare_pins(view: &View) -> bool {
     view.marked(PINS_AND_SLEEVES, "no-sleeves") == Some(true)
-}
-
-fn on_earth_matters(view: &View) -> Severity {
-    if has_no_earth_by_design(view) { Breach } else { Danger }
 }
 
 fn missing_matters(view: &View) -> Severity {

@@ -86,7 +86,7 @@ pub const INSTRUCTIONS_MISSING: &Check =
 pub const WASTE_MARK_MISSING: &Check = &identity(
     "waste-mark-missing",
     BadSign,
-    |view| unless_package_gone(view, Judgement::by_print(view, IDENTITY, &["wheeled-bin"], BadSign, BadSign)),
+    |view| unless_package_gone(view, Judgement::by_print(view, IDENTITY, &["wheeled-bin"], BadSign)),
     &[marks::WHEELED_BIN],
     30,
 );
@@ -101,7 +101,7 @@ pub const WASTE_MARK_MISSING: &Check = &identity(
 pub const SELLER_UNTRACEABLE: &Check = &identity(
     "seller-untraceable",
     BadSign,
-    |view| Judgement::by_print(view, IDENTITY, &["seller"], BadSign, BadSign),
+    |view| Judgement::by_print(view, IDENTITY, &["seller"], BadSign),
     &[Clause::common_practice()],
     30,
 );
@@ -150,7 +150,7 @@ fn maker_not_named(view: &View) -> Judgement {
 
 fn named(view: &View, needed: &[&'static str]) -> Judgement {
     let severity = matters(view);
-    unless_package_gone(view, Judgement::by_print(view, IDENTITY, needed, severity, severity))
+    unless_package_gone(view, Judgement::by_print(view, IDENTITY, needed, severity))
 }
 
 fn matters(view: &View) -> Severity {

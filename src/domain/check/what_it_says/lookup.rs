@@ -67,7 +67,7 @@ pub const APPROVAL_NUMBER_FALSE: &Check = &Check {
     place: Place::WhatItSays,
     needs: Equipment::Eyes,
     severity: Breach,
-    applies: |view| view.marked(PLUG_PRINT, "approval") != Some(false),
+    applies: |view| view.marked(PLUG_PRINT, "approval-mark") != Some(false),
     judge: Judge::Answer(
         APPROVAL_REGISTER,
         &[
@@ -82,5 +82,5 @@ pub const APPROVAL_NUMBER_FALSE: &Check = &Check {
 };
 
 fn has_approval_mark(view: &View) -> bool {
-    view.marked(PLUG_PRINT, "approval") == Some(true)
+    view.marked(PLUG_PRINT, "approval-mark") == Some(true)
 }

@@ -1,9 +1,10 @@
 //! Marks of conformity, class and management: each a claim, and none of them evidence.
 
 use super::identity::{IDENTITY, unless_package_gone};
+use crate::domain::check::plug::print::PLUG_PRINT;
 use crate::domain::check::sockets::connector::{self, has_no_earth_by_design};
 use crate::domain::check::{Check, Judge, Prospect, always, on_leads, ruling};
-use crate::domain::facts::EXTRAS;
+use crate::domain::facts::{EXTRAS, has_uk_plug};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
 use crate::domain::finding::{Conformity, Judgement};
 use crate::domain::instrument::Instrument::{DigitalCalliper, Rule, VernierCalliper};
@@ -84,21 +85,21 @@ pub const CONFORMITY_MARK_MISSING: &Check = &Check {
     prospect: Prospect { minutes: 0.3, percent: 20 },
 };
 
-/// **Finds** CE or UKCA on a plain lead, which bears neither.
+/// **Finds** CE or UKCA on a plug or a plain lead, which bear neither.
 ///
 /// **Why it matters** whoever put it there does not know the rules, or hopes that nobody does.
 ///
 /// **Source** SI 2016/1101, scope (read).
 ///
-/// **Decision** on leads known to have no electronics; a bad sign.
+/// **Decision** on the plug always, elsewhere on leads known to have no electronics; a bad sign. On a connector the mark may be right.
 pub const MARK_NOT_APPLICABLE: &Check = &Check {
     code: "mark-not-applicable",
     place: Place::WhatItSays,
     needs: Equipment::Eyes,
     severity: BadSign,
-    applies: |view| on_leads(view) && is_electrical_equipment(view) != Some(true),
+    applies: |view| on_leads(view) || has_uk_plug(view),
     judge: Judge::Reckoned(mark_not_applicable),
-    asks: &[MARKS, EXTRAS],
+    asks: &[PLUG_PRINT, MARKS, EXTRAS],
     against: &[law_gb::EQUIPMENT_SCOPE],
     prospect: Prospect { minutes: 0.3, percent: 40 },
 };
@@ -176,10 +177,14 @@ fn mark_missing(view: &View) -> Judgement {
         Market::GreatBritain if has(view, "ukca") => "ukca",
         Market::GreatBritain | Market::NorthernIreland => "ce",
     };
-    unless_package_gone(view, Judgement::by_print(view, MARKS, &[needed], Breach, Breach))
+    unless_package_gone(view, Judgement::by_print(view, MARKS, &[needed], Breach))
 }
 
 fn mark_not_applicable(view: &View) -> Judgement {
+    let on_plug = Judgement::by_mark(view, PLUG_PRINT, "ce-or-ukca", BadSign, BadSign);
+    if on_plug.outcome == Conformity::Nonconforming || !on_leads(view) || is_electrical_equipment(view) == Some(true) {
+        return on_plug;
+    }
     if is_electrical_equipment(view).is_none() {
         return Judgement::not_examined(BadSign);
     }

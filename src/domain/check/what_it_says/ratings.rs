@@ -1,15 +1,15 @@
 //! What is stated of volts, amperes, watts and metres, held against itself, against the plug and against the tape.
 
-use crate::domain::check::plug::fuse::{IN_THE_HOLDER, Presence, presence};
-use crate::domain::check::plug::fuse_rating::is_over_flex;
-use crate::domain::check::plug::print::{PLUG_PRINT, bears_rating};
+use crate::domain::check::cable::size;
+use crate::domain::check::plug::fuse::{IN_THE_HOLDER, may_be_there};
+use crate::domain::check::plug::print::PLUG_PRINT;
 use crate::domain::check::sockets::body::TOTAL_RATING;
 use crate::domain::check::{Check, Judge, Prospect, always, ruling};
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts::{FLEX_LENGTH, FUSE_RATING, RATING, has_uk_plug};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
-use crate::domain::finding::{Basis, Judgement, Reason, Severity};
+use crate::domain::finding::{Basis, Conformity, Judgement, Reason, Severity};
 use crate::domain::marking::{Disagreement, Rating};
 use crate::domain::quantity::{Amount, Length, Measurand, Power, QuantityKind, Unit, volts};
 use crate::domain::question::{ClaimPlace, Question, Target};
@@ -122,12 +122,12 @@ const fn rated(
 fn missing(view: &View) -> Judgement {
     let stated = |place| view.claims().at(place).is_some_and(states_something);
     let on_body = stated(ClaimPlace::Body) || view.one(TOTAL_RATING) == Some("marked");
-    let on_plug = stated(ClaimPlace::Plug) || bears_rating(view) == Some(true);
+    let on_plug = stated(ClaimPlace::Plug) || view.marked(PLUG_PRINT, "rating") == Some(true);
     if on_body || on_plug {
         return Judgement::conforms(Breach, Basis::Print, Reason::FitsTheClaim);
     }
     let body_bears_none = bears_nothing(view, ClaimPlace::Body) || view.one(TOTAL_RATING) == Some("not-marked");
-    let plug_bears_none = bears_nothing(view, ClaimPlace::Plug) || bears_rating(view) == Some(false);
+    let plug_bears_none = bears_nothing(view, ClaimPlace::Plug) || view.marked(PLUG_PRINT, "rating") == Some(false);
     if body_bears_none && plug_bears_none {
         return Judgement::breaks(Breach, Basis::Sight, Reason::NowhereStated);
     }
@@ -219,9 +219,10 @@ fn above_13(place: ClaimPlace, rating: &Rating) -> Option<Reason> {
 }
 
 fn load_matters(view: &View) -> Severity {
-    let no_fuse = presence(view) == Presence::Absent;
     let above_sockets = view.one(FUSE_RATING) == Some("above-13");
-    if no_fuse || above_sockets || is_over_flex(view) == Some(true) { Danger } else { Breach }
+    let by_fuse = size::thin_for_fuse(view, view.flex());
+    let above_flex = by_fuse.outcome == Conformity::Nonconforming && by_fuse.severity == Danger;
+    if !may_be_there(view) || above_sockets || above_flex { Danger } else { Breach }
 }
 
 fn length_overstated(view: &View) -> Judgement {
