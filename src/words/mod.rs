@@ -5,6 +5,7 @@
 pub mod check;
 pub mod clause;
 pub mod instrument;
+pub mod lookup;
 pub mod number;
 pub mod question;
 pub mod reason;
