@@ -1,1 +1,5 @@
-//! Tests of what it says.
+//! Checks of what the sample, its package, its papers and its seller say.
+
+mod identity;
+mod ratings;
+mod signs;

@@ -161,9 +161,12 @@ fn has_mark(view: &View) -> bool {
 }
 
 fn class_mark(view: &View) -> Judgement {
+    let with_earth_sign = Judgement::by_mark(view, MARKS, "functional-earth", Danger, Danger);
+    if with_earth_sign.outcome == Conformity::Nonconforming {
+        return Judgement::cannot_tell(Danger, with_earth_sign.reason);
+    }
     let judgement = Judgement::by_mark(view, MARKS, "double-square", Danger, Danger);
-    let is_open = has(view, "functional-earth") || has_no_earth_by_design(view);
-    if judgement.outcome == Conformity::Nonconforming && is_open {
+    if judgement.outcome == Conformity::Nonconforming && has_no_earth_by_design(view) {
         return Judgement::cannot_tell(Danger, judgement.reason);
     }
     judgement

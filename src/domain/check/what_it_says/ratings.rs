@@ -261,10 +261,7 @@ fn without_rating(view: &View, place: ClaimPlace, gravest: Severity) -> Judgemen
 /// What to say where too little is claimed to compare: nothing, once every place was looked at.
 fn without_claims(view: &View, gravest: Severity) -> Judgement {
     let answers = ClaimPlace::ALL.map(|place| view.answer(RATING, Target::Claim(place)));
-    let is_settled = |answer: &Option<&Answer>| matches!(answer, Some(Answer::Printed(_) | Answer::Nothing));
-    if answers.iter().all(is_settled) {
-        return Judgement::does_not_apply(gravest);
-    }
-    let open = answers.into_iter().filter(|answer| !is_settled(answer));
-    Judgement::worst(open.map(|answer| Judgement::without_choice(gravest, answer)).collect(), gravest)
+    let open = answers.into_iter().filter(|answer| !matches!(answer, Some(Answer::Printed(_) | Answer::Nothing)));
+    let open: Vec<_> = open.map(|answer| Judgement::without_choice(gravest, answer)).collect();
+    if open.is_empty() { Judgement::does_not_apply(gravest) } else { Judgement::worst(open, gravest) }
 }
