@@ -43,6 +43,7 @@ pub fn all() -> impl Iterator<Item = &'static QuestionWords> {
     [
         what_it_says::QUESTIONS,
         plug::QUESTIONS,
+        plug::SIZES,
         cable::QUESTIONS,
         sockets::QUESTIONS,
         readings::QUESTIONS,
