@@ -121,9 +121,13 @@ pub const FLEX_DIAMETER: &Question = &Question::asking(
 pub const CORE_COUNT: &Question =
     &Question::one("core-count", Place::Inside, Equipment::Meters, &["three", "two", "other"]);
 
-/// Whether the sample is ready for dead readings: unplugged, every switch on, fuse in and known good, nothing connected.
-pub const READINGS_PREPARED: &Question =
-    &Question::one("readings-prepared", Place::Readings, Equipment::HandTools, &["ready", "not-ready"]);
+/// What was made sure of before dead readings: without the first nobody reads at all, and without the rest a sound lead reads open.
+pub const READINGS_PREPARED: &Question = &Question::any(
+    "readings-prepared",
+    Place::Readings,
+    Equipment::HandTools,
+    &["unplugged", "nothing-connected", "switches-on", "fuse-good"],
+);
 
 fn is_lead(view: &View) -> bool {
     view.kind() == Kind::ExtensionLead

@@ -6,7 +6,6 @@ use super::quantity::Amount;
 use super::question::{Core, Question, Target};
 use super::sample::Place;
 use super::standard::Clause;
-use super::standard::gtin::LastDigit;
 
 /// Outcome of a check (terms of ISO/IEC 17000).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -293,13 +292,17 @@ pub enum Reason {
         /// The largest it may be.
         limit: Amount,
     },
-    /// The number under a barcode does not end as its other digits call for.
-    WrongCheckDigit(LastDigit),
-    /// A standard is named that does not belong on this product.
-    StandardNamed {
-        /// The number, as it is printed.
-        number: String,
+    /// What is printed there is what breaks the rule, or cannot be understood.
+    Reads {
+        /// The print.
+        print: String,
     },
+    /// An RCD, a timer or electronics may hold the poles open while the lead is dead: silence then proves nothing.
+    PolesOpenWhenDead,
+    /// The insulation was not tested at the voltage that decides: 500 V d.c., or 250 V where surge parts are fitted.
+    WrongTestVoltage,
+    /// The earth path keeps its limit, but the cores were not read: a short lead with far too little copper keeps it too.
+    ClearsOnlyWithCores,
 }
 
 /// Where the temperature of the room came from.

@@ -13,19 +13,23 @@ pub fn flex_print() -> String {
 
 /// A cut through a flex of three cores.
 pub fn flex_cut() -> String {
-    Svg::new(100.0, 40.0, "A cut through a flex: sheath, three insulated cores, and the bundle of fine copper wires in each.")
-        .circle((34.0, 20.0), 17.0, "s")
-        .circle((34.0, 12.0), 6.6, "s")
-        .circle((27.0, 24.2), 6.6, "s")
-        .circle((41.0, 24.2), 6.6, "s")
-        .circle((34.0, 12.0), 3.4, "pin")
-        .circle((27.0, 24.2), 3.4, "pin")
-        .circle((41.0, 24.2), 3.4, "pin")
-        .pointer((38.5, 9.0), (60.0, 7.0), "start", "green and yellow: earth")
-        .pointer((46.0, 22.0), (60.0, 17.0), "start", "brown: line")
-        .pointer((30.0, 29.5), (60.0, 27.0), "start", "blue: neutral")
-        .pointer((47.0, 31.0), (60.0, 37.0), "start", "sheath")
-        .into_string()
+    Svg::new(
+        100.0,
+        40.0,
+        "A cut through a flex: sheath, three insulated cores, and the bundle of fine copper wires in each.",
+    )
+    .circle((34.0, 20.0), 17.0, "s")
+    .circle((34.0, 12.0), 6.6, "s")
+    .circle((27.0, 24.2), 6.6, "s")
+    .circle((41.0, 24.2), 6.6, "s")
+    .circle((34.0, 12.0), 3.4, "pin")
+    .circle((27.0, 24.2), 3.4, "pin")
+    .circle((41.0, 24.2), 3.4, "pin")
+    .pointer((38.5, 9.0), (60.0, 7.0), "start", "green and yellow: earth")
+    .pointer((46.0, 22.0), (60.0, 17.0), "start", "brown: line")
+    .pointer((30.0, 29.5), (60.0, 27.0), "start", "blue: neutral")
+    .pointer((47.0, 31.0), (60.0, 37.0), "start", "sheath")
+    .into_string()
 }
 
 /// One socket from the front.
@@ -51,12 +55,24 @@ pub fn socket_face() -> String {
 
 /// The lead with a meter from an earth hole to the plug's earth pin.
 pub fn earth_reading() -> String {
-    wired("A meter between the earth hole of a socket and the earth pin of the plug. The plug is in nothing.", "earth hole", "earth pin", -9.0, 12.0)
+    wired(
+        "A meter between the earth hole of a socket and the earth pin of the plug. The plug is in nothing.",
+        "earth hole",
+        "earth pin",
+        -9.0,
+        12.0,
+    )
 }
 
 /// The lead with a tester from a live hole to a live pin.
 pub fn pole_reading() -> String {
-    wired("A tester between a lower hole of a socket and a lower pin of the plug. The plug is in nothing.", "a lower hole", "a lower pin", 7.0, 30.0)
+    wired(
+        "A tester between a lower hole of a socket and a lower pin of the plug. The plug is in nothing.",
+        "a lower hole",
+        "a lower pin",
+        7.0,
+        30.0,
+    )
 }
 
 fn wired(title: &'static str, hole: &str, pin: &str, hole_dy: f64, pin_y: f64) -> String {

@@ -63,8 +63,9 @@ pub fn from_file(text: &str) -> Result<Carried, RecordFault> {
     if further.is_some() {
         return Err(RecordFault::Damaged("it carries two examinations".to_owned()));
     }
-    let (json, _) =
-        inside.split_once(CLOSING).ok_or_else(|| RecordFault::Damaged("the examination in it is cut off".to_owned()))?;
+    let (json, _) = inside
+        .split_once(CLOSING)
+        .ok_or_else(|| RecordFault::Damaged("the examination in it is cut off".to_owned()))?;
     let record = read(json)?;
     let photos = photos(text, &record)?;
     Ok(Carried { record, photos })

@@ -131,4 +131,3 @@ pub(super) fn quoted(text: &str) -> String {
     let dots = if text.chars().count() > 60 { "…" } else { "" };
     format!("\"{short}{dots}\"")
 }
-

@@ -103,8 +103,7 @@ pub fn hexadecimal(bytes: &[u8]) -> String {
 }
 
 fn answered(entry: v1::Answered) -> Result<(&'static Question, Target, Answer), AnswerFault> {
-    let question =
-        check::question(&entry.question).ok_or_else(|| AnswerFault::Question(shortened(&entry.question)))?;
+    let question = check::question(&entry.question).ok_or_else(|| AnswerFault::Question(shortened(&entry.question)))?;
     let target = spelling::target(question.per, entry.of.as_deref()).ok_or_else(|| AnswerFault::Target {
         question: question.id,
         takes: spelling::asked(question.per),
@@ -188,11 +187,13 @@ fn reading(question: &'static Question, saved: &v1::Reading) -> Result<Reading, 
     })?;
     let instrument = match &saved.instrument {
         None => instruments.first().copied().unwrap_or(Instrument::HandMeter),
-        Some(code) => *Instrument::ALL.iter().find(|known| known.code() == code).ok_or_else(|| AnswerFault::Reading {
-            field: "instrument",
-            takes: format!("one of {}", instruments.iter().map(|i| i.code()).collect::<Vec<_>>().join(", ")),
-            got: quoted(code),
-        })?,
+        Some(code) => {
+            *Instrument::ALL.iter().find(|known| known.code() == code).ok_or_else(|| AnswerFault::Reading {
+                field: "instrument",
+                takes: format!("one of {}", instruments.iter().map(|i| i.code()).collect::<Vec<_>>().join(", ")),
+                got: quoted(code),
+            })?
+        }
     };
     let (number, shown): (&Number, fn(Amount) -> Shown) = match (&saved.value, &saved.above, &saved.below, saved.open) {
         (Some(number), None, None, false) => (number, Shown::Value),
@@ -213,7 +214,11 @@ fn reading(question: &'static Question, saved: &v1::Reading) -> Result<Reading, 
 }
 
 fn amount(field: &'static str, number: &Number, unit: Unit) -> Result<Amount, AnswerFault> {
-    let got = || AnswerFault::Reading { field, takes: "a number that a machine can hold".to_owned(), got: quoted(number.text()) };
+    let got = || AnswerFault::Reading {
+        field,
+        takes: "a number that a machine can hold".to_owned(),
+        got: quoted(number.text()),
+    };
     number.value().map(|value| Amount::new(value, unit)).ok_or_else(got)
 }
 

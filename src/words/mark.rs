@@ -64,12 +64,8 @@ pub const fn of_verdict(verdict: Verdict) -> Bar {
 
 /// An empty record, shown for the moment in which a sample is being deleted.
 pub fn blank() -> Record {
-    let sample = Sample {
-        number: String::new(),
-        title: String::new(),
-        kind: Kind::ExtensionLead,
-        market: Market::GreatBritain,
-    };
+    let sample =
+        Sample { number: String::new(), title: String::new(), kind: Kind::ExtensionLead, market: Market::GreatBritain };
     Record {
         id: String::new(),
         begun: String::new(),

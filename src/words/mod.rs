@@ -5,8 +5,8 @@
 pub mod check;
 pub mod claims;
 pub mod clause;
+pub mod faults;
 pub mod instrument;
-pub mod lookup;
 pub mod mark;
 pub mod number;
 pub mod print;

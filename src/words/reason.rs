@@ -71,17 +71,23 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::FuseAgainst { fuse: None, limit } => {
             format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
         }
-        Reason::WrongCheckDigit(last) => {
-            format!("The number ends in {}; its other digits call for {}. {}", last.printed, last.expected, words.why)
-        }
-        Reason::StandardNamed { number } => {
-            format!("It names {number}, which does not belong on this product. {}", words.why)
-        }
+        Reason::Reads { print } => format!("It reads “{print}”. {}", words.why),
         Reason::CoresJoined { expected, read } => format!(
             "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
             number::amount(*expected),
             number::amount(*read)
         ),
+        Reason::PolesOpenWhenDead => {
+            "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
+                .to_owned()
+        }
+        Reason::WrongTestVoltage => {
+            "It was not tested with the voltage that decides: 500 V d.c., or 250 V d.c. where surge parts are fitted.".to_owned()
+        }
+        Reason::ClearsOnlyWithCores => {
+            "It is inside the limit. So is a short lead with far too little copper: it counts only together with the resistance of the cores."
+                .to_owned()
+        }
     }
 }
 

@@ -4,7 +4,7 @@
 mod sizes;
 
 use plugwary::domain::check;
-use plugwary::domain::check::plug::{body, fuse, fuse_link, pattern, pins, print, rewirable, sleeves};
+use plugwary::domain::check::plug::{body, fuse, pattern, pins, print, rewirable, sleeves};
 use plugwary::domain::essential;
 use plugwary::domain::examination::Answer;
 use plugwary::domain::facts;
@@ -183,15 +183,6 @@ fn a_fuse_is_held_to_the_flex_it_protects() {
     flex("3", "H03VV-F 3G0.5").expect("fuse-over-flex", Conforms);
     flex("13", "H05VV-F 3G0.75").expect("fuse-over-flex", Conforms);
     fused("13").expect("fuse-over-flex", NotExamined);
-}
-
-#[test]
-fn the_fuse_opens_line_and_nothing_else() {
-    let out = |answer| Bench::lead(HandTools).one(fuse_link::FUSE_OUT, answer);
-    out("line-opens").expect("fuse-not-in-line", Conforms);
-    out("neutral-opens").expect_break("fuse-not-in-line", Danger);
-    out("neither-opens").expect_break("fuse-not-in-line", Danger);
-    out("both-open").expect("fuse-not-in-line", Inconclusive);
 }
 
 /// BS 1363-1: pins are sleeved, the earth pin is bare, of metal, and longer (read); law since 1987, not backwards.

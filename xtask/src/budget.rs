@@ -14,38 +14,22 @@ const LIMIT: u64 = 350 * 1024;
 /// When the sum is over the limit, or a file has no compressed form.
 pub fn check(folder: &Path) -> Result<(), Trouble> {
     let mut sum = 0;
-    for file in files(folder)?
-        .iter()
-        .filter(|file| is_for_first_screen(file))
-    {
+    for file in files(folder)?.iter().filter(|file| is_for_first_screen(file)) {
         let size = |path: &Path| {
             fs::metadata(path)
                 .map(|about| about.len())
                 .map_err(|trouble| format!("cannot measure {}: {trouble}", path.display()))
         };
-        let (whole, small) = (
-            size(&folder.join(file))?,
-            size(&compressed(&folder.join(file)))?,
-        );
+        let (whole, small) = (size(&folder.join(file))?, size(&compressed(&folder.join(file)))?);
         println!("{whole:>9} {small:>8}  {file}");
         sum += small;
     }
     println!("{:>9} {sum:>8}  of {LIMIT} bytes, by brotli -q 11", "sum");
-    if sum <= LIMIT {
-        Ok(())
-    } else {
-        Err(format!(
-            "first load is {sum} bytes compressed, {} too many",
-            sum - LIMIT
-        ))
-    }
+    if sum <= LIMIT { Ok(()) } else { Err(format!("first load is {sum} bytes compressed, {} too many", sum - LIMIT)) }
 }
 
 fn is_for_first_screen(file: &str) -> bool {
-    file != "sw.js"
-        && [".css", ".html", ".js", ".wasm"]
-            .iter()
-            .any(|end| file.ends_with(end))
+    file != "sw.js" && [".css", ".html", ".js", ".wasm"].iter().any(|end| file.ends_with(end))
 }
 
 #[cfg(test)]

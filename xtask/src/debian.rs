@@ -25,9 +25,7 @@ impl Debian {
         }
         let wish = missing.join(" ");
         if answer(shell.program("id").arg("-u")).as_deref() != Some("0") {
-            return Err(format!(
-                "not the administrator; run as root: apt-get install --no-install-recommends {wish}"
-            ));
+            return Err(format!("not the administrator; run as root: apt-get install --no-install-recommends {wish}"));
         }
         eprintln!("installing Debian packages: {wish}");
         if !self.lists_are_fresh.get() {
@@ -51,14 +49,6 @@ fn missing<'a>(shell: &Shell, packages: &[&'a str]) -> Result<Vec<&'a str>, Trou
         .output()
         .map_err(|trouble| format!("no Debian packages on this machine: dpkg-query: {trouble}"))?;
     let known = String::from_utf8_lossy(&output.stdout).into_owned();
-    let is_there = |package: &str| {
-        known
-            .lines()
-            .any(|line| line.strip_prefix("installed ") == Some(package))
-    };
-    Ok(packages
-        .iter()
-        .copied()
-        .filter(|package| !is_there(package))
-        .collect())
+    let is_there = |package: &str| known.lines().any(|line| line.strip_prefix("installed ") == Some(package));
+    Ok(packages.iter().copied().filter(|package| !is_there(package)).collect())
 }

@@ -25,25 +25,13 @@ impl Digest {
 
 /// RFC 4648, section 4.
 fn base64(bytes: &[u8]) -> String {
-    let digits: Vec<char> = ('A'..='Z')
-        .chain('a'..='z')
-        .chain('0'..='9')
-        .chain(['+', '/'])
-        .collect();
+    let digits: Vec<char> = ('A'..='Z').chain('a'..='z').chain('0'..='9').chain(['+', '/']).collect();
     let mut text = String::new();
     for group in bytes.chunks(3) {
-        let number = group
-            .iter()
-            .chain([&0; 2])
-            .take(3)
-            .fold(0, |number, byte| number << 8 | usize::from(*byte));
+        let number = group.iter().chain([&0; 2]).take(3).fold(0, |number, byte| number << 8 | usize::from(*byte));
         for place in 0..4 {
             let digit = number >> (18 - 6 * place) & 63;
-            text.push(if place <= group.len() {
-                digits.get(digit).copied().unwrap_or('=')
-            } else {
-                '='
-            });
+            text.push(if place <= group.len() { digits.get(digit).copied().unwrap_or('=') } else { '=' });
         }
     }
     text
@@ -74,9 +62,6 @@ mod tests {
     fn fingerprint_is_sha_256() {
         let digest = Digest::of(b"abc");
         assert_eq!(digest.to_short(), "ba7816bf8f01cfea");
-        assert_eq!(
-            digest.to_integrity(),
-            "sha256-ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0="
-        );
+        assert_eq!(digest.to_integrity(), "sha256-ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0=");
     }
 }

@@ -4,10 +4,7 @@
 //! ([`debian`], [`toolchain`], [`tools`], [`browser`]), [`release`] builds the app for [`serve`]
 //! to show ([`server`], [`site`]), [`stamp`] finishes each build, and [`verify`] runs every test there is.
 
-#![expect(
-    clippy::print_stdout,
-    reason = "what it prints is for the person at the terminal"
-)]
+#![expect(clippy::print_stdout, reason = "what it prints is for the person at the terminal")]
 
 pub mod browser;
 pub mod budget;

@@ -41,9 +41,9 @@ fn setup() -> Result<Setup, Trouble> {
 fn port(options: &[&str]) -> Result<u16, Trouble> {
     match options {
         [] => Ok(serve::PORT),
-        ["--port", number] => number.parse().map_err(|trouble| {
-            format!("port must be a number up to 65535, got {number:?}: {trouble}")
-        }),
+        ["--port", number] => {
+            number.parse().map_err(|trouble| format!("port must be a number up to 65535, got {number:?}: {trouble}"))
+        }
         _ => Err(USAGE.to_owned()),
     }
 }

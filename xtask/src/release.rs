@@ -10,12 +10,7 @@ use crate::{
 };
 
 /// What a release build needs.
-pub const PIECES: [Piece; 4] = [
-    Piece::Toolchain,
-    Piece::Trunk,
-    Piece::WasmBindgen,
-    Piece::WasmOpt,
-];
+pub const PIECES: [Piece; 4] = [Piece::Toolchain, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt];
 
 /// Builds the app and says in which folder the files are.
 ///
@@ -41,21 +36,9 @@ pub fn build(shell: &Shell) -> Result<PathBuf, Trouble> {
 /// # Errors
 /// When a file cannot be compressed.
 pub fn compress(shell: &Shell, folder: &Path) -> Result<(), Trouble> {
-    let texts = [
-        "css",
-        "html",
-        "js",
-        "json",
-        "svg",
-        "txt",
-        "wasm",
-        "webmanifest",
-    ];
+    let texts = ["css", "html", "js", "json", "svg", "txt", "wasm", "webmanifest"];
     let is_text = |file: &&String| texts.iter().any(|text| file.ends_with(&format!(".{text}")));
     let found = files(folder)?;
     let found = found.iter().filter(is_text).map(|file| folder.join(file));
-    run(shell
-        .program("brotli")
-        .args(["--quality=11", "--keep", "--force", "--suffix=.br"])
-        .args(found))
+    run(shell.program("brotli").args(["--quality=11", "--keep", "--force", "--suffix=.br"]).args(found))
 }

@@ -23,8 +23,8 @@ pub fn serve(setup: &mut Setup, port: u16) -> Result<ExitCode, Trouble> {
     if setup.prepare(&[Piece::Brotli]).is_ok() {
         release::compress(setup.shell(), &folder)?;
     }
-    let server = Server::start(Site::new(folder), port)
-        .map_err(|trouble| format!("cannot listen on port {port}: {trouble}"))?;
+    let server =
+        Server::start(Site::new(folder), port).map_err(|trouble| format!("cannot listen on port {port}: {trouble}"))?;
     println!("Plugwary is at {} (Ctrl+C stops it)", server.origin());
     server.wait();
     Ok(ExitCode::SUCCESS)

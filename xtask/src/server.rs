@@ -44,11 +44,7 @@ impl Server {
             let shared = Arc::clone(&shared);
             move || listen(&listener, &site, &shared)
         });
-        Ok(Self {
-            address,
-            shared,
-            listening: Some(listening),
-        })
+        Ok(Self { address, shared, listening: Some(listening) })
     }
 
     /// The port it listens on.
@@ -78,13 +74,7 @@ impl Server {
         // Wakes the listener up, so that it sees the flag.
         let _ = TcpStream::connect(self.address);
         let _ = listening.join();
-        for connection in self
-            .shared
-            .connections
-            .lock()
-            .unwrap_or_else(PoisonError::into_inner)
-            .values()
-        {
+        for connection in self.shared.connections.lock().unwrap_or_else(PoisonError::into_inner).values() {
             let _ = connection.shutdown(Shutdown::Both);
         }
     }
@@ -105,21 +95,13 @@ fn listen(listener: &TcpListener, site: &Site, shared: &Arc<Shared>) {
         let Ok(handle) = connection.try_clone() else {
             continue;
         };
-        shared
-            .connections
-            .lock()
-            .unwrap_or_else(PoisonError::into_inner)
-            .insert(number, handle);
+        shared.connections.lock().unwrap_or_else(PoisonError::into_inner).insert(number, handle);
         let (site, shared) = (site.clone(), Arc::clone(shared));
         thread::spawn(move || {
             // A browser that goes away in the middle of an answer is no trouble of ours.
             let _ = converse(&connection, &site);
             let _ = connection.shutdown(Shutdown::Both);
-            shared
-                .connections
-                .lock()
-                .unwrap_or_else(PoisonError::into_inner)
-                .remove(&number);
+            shared.connections.lock().unwrap_or_else(PoisonError::into_inner).remove(&number);
         });
     }
 }
@@ -146,11 +128,7 @@ fn converse(mut connection: &TcpStream, site: &Site) -> io::Result<()> {
     let answer = match (method, address) {
         (Some("GET" | "HEAD"), Some(address)) => site.answer(address, &encodings),
         (Some(""), _) => return Ok(()),
-        _ => Answer {
-            status: "405 Method Not Allowed",
-            headers: Vec::new(),
-            body: Vec::new(),
-        },
+        _ => Answer { status: "405 Method Not Allowed", headers: Vec::new(), body: Vec::new() },
     };
     let mut head = format!(
         "HTTP/1.1 {}\r\ncontent-length: {}\r\nconnection: close\r\nx-content-type-options: nosniff\r\n",
@@ -179,9 +157,7 @@ mod tests {
         let mut early = TcpStream::connect(server.address).unwrap();
         // One whole exchange makes sure that the earlier connection was taken, too.
         let mut other = TcpStream::connect(server.address).unwrap();
-        other
-            .write_all(b"GET /Cargo.toml HTTP/1.1\r\n\r\n")
-            .unwrap();
+        other.write_all(b"GET /Cargo.toml HTTP/1.1\r\n\r\n").unwrap();
         let mut answer = String::new();
         other.read_to_string(&mut answer).unwrap();
         assert!(answer.starts_with("HTTP/1.1 200 OK\r\n"), "{answer}");

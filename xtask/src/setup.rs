@@ -28,14 +28,8 @@ pub enum Piece {
 }
 
 /// All pieces, in the order in which they are best prepared.
-const PIECES: [Piece; 6] = [
-    Piece::Toolchain,
-    Piece::Brotli,
-    Piece::Browser,
-    Piece::Trunk,
-    Piece::WasmBindgen,
-    Piece::WasmOpt,
-];
+const PIECES: [Piece; 6] =
+    [Piece::Toolchain, Piece::Brotli, Piece::Browser, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt];
 
 /// The machine as far as it has been prepared.
 pub struct Setup {
@@ -48,12 +42,7 @@ pub struct Setup {
 impl Setup {
     /// Nothing is prepared yet.
     pub fn new(shell: Shell) -> Self {
-        Self {
-            shell,
-            debian: Debian::default(),
-            browser: None,
-            done: BTreeMap::new(),
-        }
+        Self { shell, debian: Debian::default(), browser: None, done: BTreeMap::new() }
     }
 
     /// Runs programs with the pieces prepared so far.
@@ -92,10 +81,9 @@ impl Setup {
                 Ok(())
             }
             Piece::Brotli if self.shell.find("brotli").is_some() => Ok(()),
-            Piece::Brotli => self
-                .debian
-                .install(&self.shell, &["brotli"])
-                .map_err(|trouble| format!("no brotli ({trouble})")),
+            Piece::Brotli => {
+                self.debian.install(&self.shell, &["brotli"]).map_err(|trouble| format!("no brotli ({trouble})"))
+            }
             Piece::Browser => {
                 self.browser = Some(browser::prepare(&self.shell, &self.debian)?);
                 Ok(())

@@ -37,22 +37,12 @@ impl Shell {
     /// # Errors
     /// When the search path cannot be extended by our folder.
     pub fn at_root() -> Result<Self, Trouble> {
-        let root = Path::new(env!("CARGO_MANIFEST_DIR"))
-            .parent()
-            .unwrap_or(Path::new("."))
-            .to_owned();
-        let ours = [
-            root.join(TOOLS).join("bin"),
-            root.join(TOOLS).join("node_modules/.bin"),
-        ];
+        let root = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap_or(Path::new(".")).to_owned();
+        let ours = [root.join(TOOLS).join("bin"), root.join(TOOLS).join("node_modules/.bin")];
         let theirs = env::var_os("PATH").unwrap_or_default();
         let path = env::join_paths(ours.into_iter().chain(env::split_paths(&theirs)))
             .map_err(|trouble| format!("cannot put {TOOLS} on the search path: {trouble}"))?;
-        Ok(Self {
-            root,
-            path,
-            toolchain: None,
-        })
+        Ok(Self { root, path, toolchain: None })
     }
 
     /// The root of the repository.
@@ -90,23 +80,14 @@ impl Shell {
     /// Where a program is found on the search path.
     pub fn find(&self, name: &str) -> Option<PathBuf> {
         let file = format!("{name}{}", env::consts::EXE_SUFFIX);
-        env::split_paths(&self.path)
-            .map(|folder| folder.join(&file))
-            .find(|path| path.is_file())
+        env::split_paths(&self.path).map(|folder| folder.join(&file)).find(|path| path.is_file())
     }
 }
 
 /// What a program printed, without the white space around it; nothing if it failed or is not there.
 pub fn answer(command: &mut Command) -> Option<String> {
-    let output = command
-        .stdin(Stdio::null())
-        .stderr(Stdio::null())
-        .output()
-        .ok()?;
-    output
-        .status
-        .success()
-        .then(|| String::from_utf8_lossy(&output.stdout).trim().to_owned())
+    let output = command.stdin(Stdio::null()).stderr(Stdio::null()).output().ok()?;
+    output.status.success().then(|| String::from_utf8_lossy(&output.stdout).trim().to_owned())
 }
 
 /// Runs a program to its end, with its output on our terminal.
@@ -115,13 +96,6 @@ pub fn answer(command: &mut Command) -> Option<String> {
 /// When the program cannot be started or reports failure.
 pub fn run(command: &mut Command) -> Result<(), Trouble> {
     let name = command.get_program().to_string_lossy().into_owned();
-    let status = command
-        .stdin(Stdio::null())
-        .status()
-        .map_err(|trouble| format!("cannot run {name}: {trouble}"))?;
-    if status.success() {
-        Ok(())
-    } else {
-        Err(format!("{name}: {status}"))
-    }
+    let status = command.stdin(Stdio::null()).status().map_err(|trouble| format!("cannot run {name}: {trouble}"))?;
+    if status.success() { Ok(()) } else { Err(format!("{name}: {status}")) }
 }

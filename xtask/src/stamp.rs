@@ -24,9 +24,7 @@ const POLICY: &str = "script-src 'self'";
 /// # Errors
 /// When Trunk's variables are missing, or the files of the build are not as expected.
 pub fn run_as_hook() -> Result<ExitCode, Trouble> {
-    let variable = |name: &str| {
-        env::var(name).map_err(|trouble| format!("{name}: {trouble}; only Trunk calls this"))
-    };
+    let variable = |name: &str| env::var(name).map_err(|trouble| format!("{name}: {trouble}; only Trunk calls this"));
     let folder = PathBuf::from(variable("TRUNK_STAGING_DIR")?);
     if variable("TRUNK_PROFILE")? == "release" {
         stamp(&folder)?;
@@ -42,36 +40,20 @@ pub fn run_as_hook() -> Result<ExitCode, Trouble> {
 /// When a file cannot be read or written, or lacks the place for its stamp.
 pub fn stamp(folder: &Path) -> Result<(), Trouble> {
     let version = version(folder)?;
-    fill(
-        &folder.join(PAGE),
-        UNVERSIONED_PAGE,
-        &UNVERSIONED_PAGE.replace("development", &version),
-    )?;
+    fill(&folder.join(PAGE), UNVERSIONED_PAGE, &UNVERSIONED_PAGE.replace("development", &version))?;
     let mut list = String::new();
     for file in files(folder)?.iter().filter(|file| *file != WORKER) {
         let integrity = Digest::of(&read(&folder.join(file))?).to_integrity();
         list.extend(["\n  ['/", file, "', '", &integrity, "'],"]);
     }
     let worker = folder.join(WORKER);
-    fill(
-        &worker,
-        UNVERSIONED_WORKER,
-        &UNVERSIONED_WORKER.replace("development", &version),
-    )?;
-    fill(
-        &worker,
-        NO_FILES,
-        &NO_FILES.replace("[]", &format!("[{list}\n]")),
-    )
+    fill(&worker, UNVERSIONED_WORKER, &UNVERSIONED_WORKER.replace("development", &version))?;
+    fill(&worker, NO_FILES, &NO_FILES.replace("[]", &format!("[{list}\n]")))
 }
 
 /// `trunk serve` puts a script into the page that reloads it after each build; the policy must let it run.
 fn allow_reloading(folder: &Path) -> Result<(), Trouble> {
-    fill(
-        &folder.join(PAGE),
-        POLICY,
-        &format!("{POLICY} 'unsafe-inline'"),
-    )
+    fill(&folder.join(PAGE), POLICY, &format!("{POLICY} 'unsafe-inline'"))
 }
 
 /// Any change to any file, the worker included, makes another version.
@@ -86,15 +68,11 @@ fn version(folder: &Path) -> Result<String, Trouble> {
 
 /// Replaces the one place where `blank` stands.
 fn fill(file: &Path, blank: &str, text: &str) -> Result<(), Trouble> {
-    let before = String::from_utf8(read(file)?)
-        .map_err(|trouble| format!("{}: {trouble}", file.display()))?;
+    let before = String::from_utf8(read(file)?).map_err(|trouble| format!("{}: {trouble}", file.display()))?;
     match before.matches(blank).count() {
         1 => fs::write(file, before.replace(blank, text))
             .map_err(|trouble| format!("cannot write {}: {trouble}", file.display())),
-        count => Err(format!(
-            "{}: expected {blank} once, found it {count} times",
-            file.display()
-        )),
+        count => Err(format!("{}: expected {blank} once, found it {count} times", file.display())),
     }
 }
 
@@ -113,10 +91,7 @@ pub fn files(folder: &Path) -> Result<Vec<String>, Trouble> {
         let trouble = |trouble| format!("cannot read {}: {trouble}", folder.display());
         for entry in fs::read_dir(&folder).map_err(trouble)? {
             let path = entry.map_err(trouble)?.path();
-            let name = format!(
-                "{prefix}{}",
-                path.file_name().unwrap_or_default().to_string_lossy()
-            );
+            let name = format!("{prefix}{}", path.file_name().unwrap_or_default().to_string_lossy());
             if path.is_dir() {
                 waiting.push((path, name + "/"));
             } else {
@@ -159,10 +134,7 @@ mod tests {
         let worker = text(&folder, WORKER);
         for file in [PAGE, "style.css", "icons/mark.svg"] {
             let integrity = Digest::of(&fs::read(folder.join(file)).unwrap()).to_integrity();
-            assert!(
-                worker.contains(&format!("  ['/{file}', '{integrity}'],\n")),
-                "{worker}"
-            );
+            assert!(worker.contains(&format!("  ['/{file}', '{integrity}'],\n")), "{worker}");
         }
         assert!(!worker.contains("'/sw.js'"), "{worker}");
     }
@@ -172,12 +144,7 @@ mod tests {
         let folder = build("version", "p {}");
         stamp(&folder).unwrap();
         let worker = text(&folder, WORKER);
-        let version = worker
-            .strip_prefix("const BUILD = '")
-            .unwrap()
-            .split('\'')
-            .next()
-            .unwrap();
+        let version = worker.strip_prefix("const BUILD = '").unwrap().split('\'').next().unwrap();
         assert_eq!(version.len(), 16);
         assert!(text(&folder, PAGE).contains(&format!("content=\"{version}\"")));
     }

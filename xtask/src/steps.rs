@@ -26,48 +26,18 @@ const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
 pub const STEPS: [Step; 12] = [
-    Step {
-        name: "lock",
-        about: "the lock file is up to date",
-        needs: &[],
-        run: lock,
-    },
-    Step {
-        name: "fmt",
-        about: "the code is laid out as rustfmt does it",
-        needs: &[],
-        run: fmt,
-    },
-    Step {
-        name: "lint-engine",
-        about: "clippy on the engine and its tests",
-        needs: &[],
-        run: lint_engine,
-    },
-    Step {
-        name: "test-engine",
-        about: "tests and examples of the engine",
-        needs: &[],
-        run: test_engine,
-    },
-    Step {
-        name: "doc",
-        about: "the engine's documentation has no gaps or dead links",
-        needs: &[],
-        run: doc,
-    },
+    Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
+    Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
+    Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
+    Step { name: "test-engine", about: "tests and examples of the engine", needs: &[], run: test_engine },
+    Step { name: "doc", about: "the engine's documentation has no gaps or dead links", needs: &[], run: doc },
     Step {
         name: "lint-tools",
         about: "clippy on these commands and the end-to-end stories",
         needs: &[],
         run: lint_tools,
     },
-    Step {
-        name: "test-tools",
-        about: "tests of these commands",
-        needs: &[],
-        run: test_tools,
-    },
+    Step { name: "test-tools", about: "tests of these commands", needs: &[], run: test_tools },
     Step {
         name: "lint-app",
         about: "clippy on the app, as compiled for the browser",
@@ -80,34 +50,17 @@ pub const STEPS: [Step; 12] = [
         needs: &[Piece::Toolchain, Piece::Browser, Piece::WasmBindgen],
         run: test_browser,
     },
-    Step {
-        name: "release",
-        about: "the app builds for release",
-        needs: &release::PIECES,
-        run: build,
-    },
+    Step { name: "release", about: "the app builds for release", needs: &release::PIECES, run: build },
     Step {
         name: "size",
         about: "the first load is within its budget",
-        needs: &[
-            Piece::Toolchain,
-            Piece::Brotli,
-            Piece::Trunk,
-            Piece::WasmBindgen,
-            Piece::WasmOpt,
-        ],
+        needs: &[Piece::Toolchain, Piece::Brotli, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt],
         run: size,
     },
     Step {
         name: "e2e",
         about: "stories with the built app on a phone-sized screen",
-        needs: &[
-            Piece::Toolchain,
-            Piece::Browser,
-            Piece::Trunk,
-            Piece::WasmBindgen,
-            Piece::WasmOpt,
-        ],
+        needs: &[Piece::Toolchain, Piece::Browser, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt],
         run: stories,
     },
 ];
@@ -121,10 +74,7 @@ pub struct Bench<'a> {
 impl<'a> Bench<'a> {
     /// Nothing is built yet.
     pub fn new(setup: &'a Setup) -> Self {
-        Self {
-            setup,
-            site: OnceCell::new(),
-        }
+        Self { setup, site: OnceCell::new() }
     }
 
     fn shell(&self) -> &Shell {
@@ -140,18 +90,12 @@ impl<'a> Bench<'a> {
     /// How to ask cargo for the tests that run inside a browser, if there are any.
     fn browser_tests(&self) -> &'static [&'static str] {
         let are_there = self.shell().root().join("tests/browser").exists();
-        if are_there {
-            &["--test", "browser"]
-        } else {
-            &[]
-        }
+        if are_there { &["--test", "browser"] } else { &[] }
     }
 
     /// The folder of the release build, made by the first step that asks for it.
     fn site(&self) -> Result<PathBuf, Trouble> {
-        self.site
-            .get_or_init(|| release::build(self.shell()))
-            .clone()
+        self.site.get_or_init(|| release::build(self.shell())).clone()
     }
 }
 
@@ -172,23 +116,11 @@ fn test_engine(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn doc(bench: &Bench) -> Result<(), Trouble> {
-    run(bench
-        .cargo(&[&["doc", "--no-deps"], &ENGINE])
-        .env("RUSTDOCFLAGS", "-D warnings"))
+    run(bench.cargo(&[&["doc", "--no-deps"], &ENGINE]).env("RUSTDOCFLAGS", "-D warnings"))
 }
 
 fn lint_tools(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[
-        &[
-            "clippy",
-            "--all-targets",
-            "--package",
-            "xtask",
-            "--package",
-            "e2e",
-        ],
-        &DENY,
-    ]))
+    run(&mut bench.cargo(&[&["clippy", "--all-targets", "--package", "xtask", "--package", "e2e"], &DENY]))
 }
 
 fn test_tools(bench: &Bench) -> Result<(), Trouble> {
@@ -196,12 +128,7 @@ fn test_tools(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn lint_app(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[
-        &["clippy", "--lib", "--bins"],
-        bench.browser_tests(),
-        &APP,
-        &DENY,
-    ]))
+    run(&mut bench.cargo(&[&["clippy", "--lib", "--bins"], bench.browser_tests(), &APP, &DENY]))
 }
 
 fn test_browser(bench: &Bench) -> Result<(), Trouble> {

@@ -15,15 +15,8 @@ use crate::{
 const TARGET: &str = "wasm32-unknown-unknown";
 /// The name under which rustup knows Debian's compiler.
 const LINKED: &str = "debian-web";
-const PACKAGES: [&str; 7] = [
-    "rustc-web",
-    "cargo-web",
-    "rust-web-src",
-    "rust-web-llvm",
-    "lld-22",
-    "rust-web-clippy",
-    "rustfmt-web",
-];
+const PACKAGES: [&str; 7] =
+    ["rustc-web", "cargo-web", "rust-web-src", "rust-web-llvm", "lld-22", "rust-web-clippy", "rustfmt-web"];
 const DEBIAN_ROOT: &str = "/usr";
 
 /// The rustup toolchain to use for everything; nothing means the active one.
@@ -55,43 +48,28 @@ fn prepare_debian(shell: &Shell, debian: &Debian) -> Result<(), Trouble> {
     if !has_target(Path::new(DEBIAN_ROOT))
         || fs::read_to_string(&label).ok().as_deref().map(str::trim) != Some(&compiler)
     {
-        eprintln!(
-            "building the {TARGET} standard library with {compiler} (about half a minute, once)"
-        );
+        eprintln!("building the {TARGET} standard library with {compiler} (about half a minute, once)");
         build_std(shell, &target.join("lib"))?;
-        fs::write(&label, &compiler)
-            .map_err(|trouble| format!("cannot write {}: {trouble}", label.display()))?;
+        fs::write(&label, &compiler).map_err(|trouble| format!("cannot write {}: {trouble}", label.display()))?;
     }
-    let is_linked = answer(
-        shell
-            .program("rustc")
-            .arg("--version")
-            .env("RUSTUP_TOOLCHAIN", LINKED),
-    )
-    .is_some();
+    let is_linked = answer(shell.program("rustc").arg("--version").env("RUSTUP_TOOLCHAIN", LINKED)).is_some();
     if !is_linked && shell.find("rustup").is_some() {
         eprintln!("making Debian's compiler known to rustup as {LINKED}");
-        run(shell
-            .program("rustup")
-            .args(["toolchain", "link", LINKED, DEBIAN_ROOT]))?;
+        run(shell.program("rustup").args(["toolchain", "link", LINKED, DEBIAN_ROOT]))?;
     }
     Ok(())
 }
 
 fn has_target(root: &Path) -> bool {
-    fs::read_dir(root.join("lib/rustlib").join(TARGET).join("lib")).is_ok_and(|files| {
-        files
-            .flatten()
-            .any(|file| file.file_name().to_string_lossy().starts_with("libcore-"))
-    })
+    fs::read_dir(root.join("lib/rustlib").join(TARGET).join("lib"))
+        .is_ok_and(|files| files.flatten().any(|file| file.file_name().to_string_lossy().starts_with("libcore-")))
 }
 
 fn build_std(shell: &Shell, destination: &Path) -> Result<(), Trouble> {
     // Outside the repository, so that neither its settings nor its toolchain file have a say.
     let work = env::temp_dir().join(format!("plugwary-std-{}", std::process::id()));
     let outcome = build_std_in(shell, &work, destination);
-    fs::remove_dir_all(&work)
-        .map_err(|trouble| format!("cannot remove {}: {trouble}", work.display()))?;
+    fs::remove_dir_all(&work).map_err(|trouble| format!("cannot remove {}: {trouble}", work.display()))?;
     outcome
 }
 
@@ -117,16 +95,8 @@ fn build_std_in(shell: &Shell, work: &Path, destination: &Path) -> Result<(), Tr
         .env("RUSTC_BOOTSTRAP", "1")
         .env("RUSTFLAGS", "-Cembed-bitcode=yes")
         .env("CARGO_TARGET_DIR", work.join("target")))?;
-    copy_libraries(
-        &work.join("target").join(TARGET).join("release/deps"),
-        destination,
-    )
-    .map_err(|trouble| {
-        format!(
-            "cannot copy the standard library to {}: {trouble}",
-            destination.display()
-        )
-    })
+    copy_libraries(&work.join("target").join(TARGET).join("release/deps"), destination)
+        .map_err(|trouble| format!("cannot copy the standard library to {}: {trouble}", destination.display()))
 }
 
 fn copy_libraries(from: &Path, to: &Path) -> io::Result<()> {
@@ -137,9 +107,7 @@ fn copy_libraries(from: &Path, to: &Path) -> io::Result<()> {
     for file in fs::read_dir(from)? {
         let file = file?;
         let name = file.file_name();
-        let is_library = Path::new(&name)
-            .extension()
-            .is_some_and(|end| end == "rlib");
+        let is_library = Path::new(&name).extension().is_some_and(|end| end == "rlib");
         if is_library && !name.to_string_lossy().starts_with("libnothing-") {
             fs::copy(file.path(), to.join(name))?;
         }

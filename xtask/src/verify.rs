@@ -34,19 +34,11 @@ pub fn list() -> ExitCode {
 /// # Errors
 /// When there is no step of a given name.
 pub fn verify(setup: &mut Setup, names: &[&str]) -> Result<ExitCode, Trouble> {
-    if let Some(name) = names
-        .iter()
-        .find(|name| STEPS.iter().all(|step| step.name != **name))
-    {
-        return Err(format!(
-            "no step is called {name}; `cargo verify --list` names them"
-        ));
+    if let Some(name) = names.iter().find(|name| STEPS.iter().all(|step| step.name != **name)) {
+        return Err(format!("no step is called {name}; `cargo verify --list` names them"));
     }
     let start = Instant::now();
-    let steps: Vec<&Step> = STEPS
-        .iter()
-        .filter(|step| names.is_empty() || names.contains(&step.name))
-        .collect();
+    let steps: Vec<&Step> = STEPS.iter().filter(|step| names.is_empty() || names.contains(&step.name)).collect();
 
     println!("== set-up");
     // The toolchain comes first and for all steps, so that they share what they build.
@@ -54,8 +46,7 @@ pub fn verify(setup: &mut Setup, names: &[&str]) -> Result<ExitCode, Trouble> {
     if let Err(trouble) = setup.prepare(&[&[Piece::Toolchain], needs.as_slice()].concat()) {
         println!("{trouble}");
     }
-    let ready: Vec<Result<(), Trouble>> =
-        steps.iter().map(|step| setup.prepare(step.needs)).collect();
+    let ready: Vec<Result<(), Trouble>> = steps.iter().map(|step| setup.prepare(step.needs)).collect();
     println!("-- set-up: {}", seconds(start.elapsed()));
 
     let bench = Bench::new(setup);
@@ -92,38 +83,17 @@ fn sum_up(steps: &[&Step], outcomes: &[Outcome], time: Duration) -> ExitCode {
             Outcome::Failed(time, trouble) => ("FAILED", seconds(*time), trouble.as_str()),
             Outcome::LeftOut(trouble) => ("LEFT OUT", String::new(), trouble.as_str()),
         };
-        println!(
-            "{word:<8} {:<12} {time:>7}  {}",
-            step.name,
-            reason.replace('\n', " ")
-        );
+        println!("{word:<8} {:<12} {time:>7}  {}", step.name, reason.replace('\n', " "));
     }
-    let failed = outcomes
-        .iter()
-        .filter(|outcome| matches!(outcome, Outcome::Failed(..)))
-        .count();
-    let left_out = outcomes
-        .iter()
-        .filter(|outcome| matches!(outcome, Outcome::LeftOut(_)))
-        .count();
+    let failed = outcomes.iter().filter(|outcome| matches!(outcome, Outcome::Failed(..))).count();
+    let left_out = outcomes.iter().filter(|outcome| matches!(outcome, Outcome::LeftOut(_))).count();
     let passed = outcomes.len() - failed - left_out;
-    println!(
-        "{passed} passed, {failed} failed, {left_out} left out, in {}",
-        seconds(time)
-    );
-    exit(
-        failed,
-        left_out,
-        env::var_os("CI").is_some_and(|ci| !ci.is_empty()),
-    )
+    println!("{passed} passed, {failed} failed, {left_out} left out, in {}", seconds(time));
+    exit(failed, left_out, env::var_os("CI").is_some_and(|ci| !ci.is_empty()))
 }
 
 fn exit(failed: usize, left_out: usize, in_ci: bool) -> ExitCode {
-    if failed > 0 || (in_ci && left_out > 0) {
-        ExitCode::FAILURE
-    } else {
-        ExitCode::SUCCESS
-    }
+    if failed > 0 || (in_ci && left_out > 0) { ExitCode::FAILURE } else { ExitCode::SUCCESS }
 }
 
 fn seconds(time: Duration) -> String {

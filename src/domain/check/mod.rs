@@ -9,6 +9,7 @@ pub mod live;
 pub mod plug;
 pub mod readings;
 pub mod ruling;
+pub mod shown;
 pub mod sockets;
 pub mod what_it_says;
 

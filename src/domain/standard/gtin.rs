@@ -15,19 +15,14 @@ pub fn gtin_check_digit(digits: &[u8]) -> u8 {
     u8::try_from((10 - sum % 10) % 10).unwrap_or_default()
 }
 
-/// The last digit of a printed number, and the one that the others call for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct LastDigit {
-    /// The digit that is printed.
-    pub printed: u8,
-    /// The digit that the others call for.
-    pub expected: u8,
-}
-
-/// The last digit of a number as it is printed; `None` where it is no such number. Spaces and dashes do not count.
-pub fn last_digit(number: &str) -> Option<LastDigit> {
-    let marks = number.chars().filter(|mark| !mark.is_whitespace() && *mark != '-');
-    let digits: Vec<u8> = marks.map(|mark| mark.to_digit(10)?.try_into().ok()).collect::<Option<_>>()?;
-    let (&printed, others) = digits.split_last().filter(|_| LENGTHS.contains(&digits.len()))?;
-    Some(LastDigit { printed, expected: gtin_check_digit(others) })
+/// Whether the last digit of a printed number follows from the others, spaces left out; `None` for anything but such a number.
+pub fn is_valid(printed: &str) -> Option<bool> {
+    let digits: Option<Vec<u8>> = printed
+        .chars()
+        .filter(|c| !c.is_whitespace())
+        .map(|c| c.to_digit(10).and_then(|d| u8::try_from(d).ok()))
+        .collect();
+    let digits = digits.filter(|digits| LENGTHS.contains(&digits.len()))?;
+    let (last, others) = digits.split_last()?;
+    Some(gtin_check_digit(others) == *last)
 }

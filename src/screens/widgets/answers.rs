@@ -25,9 +25,12 @@ pub fn Answers(
         Ask::One(codes) => view! { <OneOf question codes current=current.clone() answer /> }.into_any(),
         Ask::Any(codes) => view! { <AnyOf question codes current=current.clone() answer /> }.into_any(),
         Ask::Measure { kind, units, instruments } => {
-            view! { <ReadingField question target kind units instruments current=current.clone() answer id /> }.into_any()
+            view! { <ReadingField question target kind units instruments current=current.clone() answer id /> }
+                .into_any()
         }
-        Ask::Printed(sort) => view! { <PrintedField question target sort current=current.clone() answer id /> }.into_any(),
+        Ask::Printed(sort) => {
+            view! { <PrintedField question target sort current=current.clone() answer id /> }.into_any()
+        }
         Ask::Count(low, high) => view! { <Counted low high current=current.clone() answer /> }.into_any(),
     };
     view! {

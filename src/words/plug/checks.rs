@@ -77,12 +77,6 @@ pub const CHECKS: &[CheckWords] = &[
         settles: "Weigh it on scales that show 0.1 g or finer, or weigh ten of them together.",
     },
     CheckWords {
-        code: "fuse-not-in-line",
-        wrong: "a fuse that is not in the line",
-        why: "A fuse in the neutral leaves everything live when it opens. One that is bypassed opens nothing.",
-        settles: "Take the fuse out, switch everything on, and try line and neutral again.",
-    },
-    CheckWords {
         code: "sleeve-missing",
         wrong: "line or neutral pins without sleeves",
         why: "Half pulled out, a bare pin is live where fingers are. New goods have had sleeves since 1987; old plugs were made without.",

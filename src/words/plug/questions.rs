@@ -234,20 +234,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         caution: "Unplugged, always.",
     },
     QuestionWords {
-        id: "fuse-out",
-        asks: "With the fuse out, which path opens?",
-        answers: &[
-            answer("line-opens", "line opens, neutral stays", "With the fuse out, line is open and neutral is not."),
-            answer("neutral-opens", "neutral opens, line stays", "With the fuse out, neutral opens and line does not."),
-            answer("neither-opens", "neither opens", "With the fuse out, neither line nor neutral opens."),
-            answer("both-open", "both are open", "With the fuse out, both line and neutral are open."),
-        ],
-        says: "",
-        look: "Take the fuse out, switch everything on, and try from each lower pin to the same side of a socket or connector. With the pins towards you and the long pin up, line is the left one.",
-        why: "A fuse in the wrong path leaves everything live when it opens.",
-        caution: "Unplugged, nothing connected. Use a continuity tester and never the mains.",
-    },
-    QuestionWords {
         id: "magnet-on-pins",
         asks: "Does a magnet pull at the pins?",
         answers: &[

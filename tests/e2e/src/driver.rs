@@ -21,8 +21,7 @@ impl Driver {
     /// # Errors
     /// When it does not start.
     pub fn start() -> Result<Self> {
-        let program = env::var_os("CHROMEDRIVER")
-            .context("CHROMEDRIVER is not set; run `cargo verify e2e`")?;
+        let program = env::var_os("CHROMEDRIVER").context("CHROMEDRIVER is not set; run `cargo verify e2e`")?;
         let mut process = Command::new(program)
             .arg("--port=0")
             .stdin(Stdio::null())
@@ -30,23 +29,11 @@ impl Driver {
             .stderr(Stdio::null())
             .spawn()
             .context("chromedriver does not start")?;
-        let output = process
-            .stdout
-            .take()
-            .context("chromedriver has no output")?;
-        let mut driver = Self {
-            process,
-            address: String::new(),
-        };
+        let output = process.stdout.take().context("chromedriver has no output")?;
+        let mut driver = Self { process, address: String::new() };
         let mut lines = BufReader::new(output).lines();
-        let port = lines
-            .by_ref()
-            .map_while(Result::ok)
-            .find_map(|line| port(&line).map(str::to_owned));
-        driver.address = format!(
-            "http://localhost:{}",
-            port.context("chromedriver names no port")?
-        );
+        let port = lines.by_ref().map_while(Result::ok).find_map(|line| port(&line).map(str::to_owned));
+        driver.address = format!("http://localhost:{}", port.context("chromedriver names no port")?);
         // Goes on reading, as a driver whose output nobody reads would come to a halt.
         thread::spawn(move || lines.map_while(Result::ok).for_each(drop));
         Ok(driver)
@@ -66,9 +53,5 @@ impl Drop for Driver {
 }
 
 fn port(line: &str) -> Option<&str> {
-    Some(
-        line.split_once("started successfully on port ")?
-            .1
-            .trim_end_matches('.'),
-    )
+    Some(line.split_once("started successfully on port ")?.1.trim_end_matches('.'))
 }

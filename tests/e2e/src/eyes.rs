@@ -14,12 +14,7 @@ impl Phone {
     /// When the expression throws.
     pub async fn eval(&self, expression: &str) -> Result<Value> {
         let script = format!("return (async () => ({expression}))()");
-        Ok(self
-            .browser()?
-            .execute(script, vec![])
-            .await?
-            .json()
-            .clone())
+        Ok(self.browser()?.execute(script, vec![]).await?.json().clone())
     }
 
     /// Waits until an expression, or the promise it gives, is true in the page.
@@ -40,8 +35,7 @@ impl Phone {
     /// # Errors
     /// When it does not come to be seen in time.
     pub async fn wait_for(&self, css: &str) -> Result<()> {
-        self.patiently(async || self.place(css, None).await.map(drop))
-            .await
+        self.patiently(async || self.place(css, None).await.map(drop)).await
     }
 
     /// The visible text of the first element, once there is one.
@@ -73,11 +67,7 @@ impl Phone {
     /// When the browser does not answer.
     pub async fn texts(&self, css: &str) -> Result<Vec<String>> {
         let script = "return Array.from(document.querySelectorAll(arguments[0]), (element) => element.innerText)";
-        Ok(self
-            .browser()?
-            .execute(script, vec![json!(css)])
-            .await?
-            .convert()?)
+        Ok(self.browser()?.execute(script, vec![json!(css)]).await?.convert()?)
     }
 
     /// The first downloaded file whose name ends like this, once it is there as a whole.
@@ -86,16 +76,10 @@ impl Phone {
     /// When no such file comes in time.
     pub async fn wait_for_download(&self, ending: &str) -> Result<PathBuf> {
         self.patiently(async || {
-            let files: Vec<PathBuf> = fs::read_dir(self.storage().downloads())?
-                .flatten()
-                .map(|file| file.path())
-                .collect();
-            let wanted = files
-                .iter()
-                .find(|file| file.to_string_lossy().ends_with(ending));
-            wanted
-                .cloned()
-                .with_context(|| format!("no file that ends with {ending} among {files:?}"))
+            let files: Vec<PathBuf> =
+                fs::read_dir(self.storage().downloads())?.flatten().map(|file| file.path()).collect();
+            let wanted = files.iter().find(|file| file.to_string_lossy().ends_with(ending));
+            wanted.cloned().with_context(|| format!("no file that ends with {ending} among {files:?}"))
         })
         .await
     }
@@ -105,10 +89,7 @@ impl Phone {
     /// # Errors
     /// When it cannot be written.
     pub async fn screenshot(&self, name: &str) -> Result<()> {
-        Ok(self
-            .browser()?
-            .screenshot(&self.storage().shots().join(name).with_extension("png"))
-            .await?)
+        Ok(self.browser()?.screenshot(&self.storage().shots().join(name).with_extension("png")).await?)
     }
 
     /// The errors in the browser's console since the last time this was asked.
@@ -117,10 +98,6 @@ impl Phone {
     /// When the browser does not answer.
     pub async fn console_errors(&self) -> Result<Vec<String>> {
         let entries = self.browser()?.browser_log().await?;
-        Ok(entries
-            .into_iter()
-            .filter(|entry| entry.level == "SEVERE")
-            .map(|entry| entry.message)
-            .collect())
+        Ok(entries.into_iter().filter(|entry| entry.level == "SEVERE").map(|entry| entry.message).collect())
     }
 }

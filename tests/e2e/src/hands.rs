@@ -25,11 +25,7 @@ impl Phone {
     /// # Errors
     /// As [`Phone::tap`].
     pub async fn tap_words(&self, words: &str) -> Result<()> {
-        self.touch(
-            "a, button, label, summary, [role=button], [role=radio]",
-            Some(words),
-        )
-        .await
+        self.touch("a, button, label, summary, [role=button], [role=radio]", Some(words)).await
     }
 
     async fn touch(&self, css: &str, words: Option<&str>) -> Result<()> {
@@ -51,18 +47,13 @@ impl Phone {
                 { "type": "pointerUp", "button": 0 },
             ],
         }]);
-        self.browser()?
-            .cmd(Command::PerformActions(Actions::from(finger)))
-            .await?;
+        self.browser()?.cmd(Command::PerformActions(Actions::from(finger))).await?;
         Ok(())
     }
 
     /// Where a finger hits the element, with the page moved so that it can.
     pub(crate) async fn place(&self, css: &str, words: Option<&str>) -> Result<(i64, i64)> {
-        let found = self
-            .browser()?
-            .execute(include_str!("place.js"), vec![json!(css), json!(words)])
-            .await?;
+        let found = self.browser()?.execute(include_str!("place.js"), vec![json!(css), json!(words)]).await?;
         let found = found.json();
         let number = |name| found.get(name).and_then(Value::as_i64);
         match (number("x"), number("y")) {

@@ -40,10 +40,7 @@ impl Build {
         }
         let build = Self(folder);
         build.change("index.html", &meta(&build.version()?), &meta("development"))?;
-        fs::copy(
-            Path::new(env!("CARGO_MANIFEST_DIR")).join("../../public/sw.js"),
-            build.0.join("sw.js"),
-        )?;
+        fs::copy(Path::new(env!("CARGO_MANIFEST_DIR")).join("../../public/sw.js"), build.0.join("sw.js"))?;
         Ok(build)
     }
 
@@ -69,13 +66,8 @@ impl Build {
 
     fn version(&self) -> Result<String> {
         let worker = fs::read_to_string(self.0.join("sw.js"))?;
-        let version = worker
-            .split("const BUILD = '")
-            .nth(1)
-            .and_then(|rest| rest.split('\'').next());
-        version
-            .map(str::to_owned)
-            .context("the worker has no version")
+        let version = worker.split("const BUILD = '").nth(1).and_then(|rest| rest.split('\'').next());
+        version.map(str::to_owned).context("the worker has no version")
     }
 
     /// The build, ready to be hosted.
@@ -89,7 +81,6 @@ fn meta(version: &str) -> String {
 }
 
 fn app() -> Result<PathBuf> {
-    let folder =
-        env::var_os("PLUGWARY_DIST").context("PLUGWARY_DIST is not set; run `cargo verify e2e`")?;
+    let folder = env::var_os("PLUGWARY_DIST").context("PLUGWARY_DIST is not set; run `cargo verify e2e`")?;
     Ok(folder.into())
 }

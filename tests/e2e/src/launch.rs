@@ -23,8 +23,7 @@ const ARGUMENTS: [&str; 9] = [
 
 /// A phone-sized screen, with the storage of this phone.
 pub fn capabilities(storage: &Storage) -> Result<Capabilities> {
-    let program = env::var_os("PLUGWARY_CHROMIUM")
-        .context("PLUGWARY_CHROMIUM is not set; run `cargo verify e2e`")?;
+    let program = env::var_os("PLUGWARY_CHROMIUM").context("PLUGWARY_CHROMIUM is not set; run `cargo verify e2e`")?;
     let profile = format!("--user-data-dir={}", storage.profile().display());
     let arguments: Vec<&str> = ARGUMENTS.into_iter().chain([profile.as_str()]).collect();
     let options = json!({

@@ -46,15 +46,9 @@ impl Phone {
     /// When the browser does not start.
     pub async fn again(storage: Storage) -> Result<Self> {
         let driver = Driver::start()?;
-        let browser = WebDriver::new(driver.address(), capabilities(&storage)?)
-            .await
-            .context("the browser does not start")?;
-        Ok(Self {
-            storage,
-            patience: PATIENCE,
-            browser: Some(browser),
-            _driver: driver,
-        })
+        let browser =
+            WebDriver::new(driver.address(), capabilities(&storage)?).await.context("the browser does not start")?;
+        Ok(Self { storage, patience: PATIENCE, browser: Some(browser), _driver: driver })
     }
 
     /// Kills the browser, which gets no chance to save or finish anything, and hands back what is left.
@@ -123,10 +117,8 @@ impl Phone {
     /// # Errors
     /// When the browser does not answer.
     pub async fn resize(&self, width: u32, height: u32) -> Result<()> {
-        let size =
-            json!({ "width": width, "height": height, "deviceScaleFactor": 3, "mobile": true });
-        self.develop("Emulation.setDeviceMetricsOverride", size)
-            .await
+        let size = json!({ "width": width, "height": height, "deviceScaleFactor": 3, "mobile": true });
+        self.develop("Emulation.setDeviceMetricsOverride", size).await
     }
 
     async fn develop(&self, method: &str, parameters: Value) -> Result<()> {
@@ -135,10 +127,7 @@ impl Phone {
     }
 
     /// Tries again until it works or patience is at an end; then the last trouble is told.
-    pub(crate) async fn patiently<T>(
-        &self,
-        mut attempt: impl AsyncFnMut() -> Result<T>,
-    ) -> Result<T> {
+    pub(crate) async fn patiently<T>(&self, mut attempt: impl AsyncFnMut() -> Result<T>) -> Result<T> {
         let start = Instant::now();
         loop {
             match attempt().await {

@@ -28,11 +28,7 @@ pub fn kill_browser(profile: &Path) -> Result<()> {
             // It may have ended in the meantime, which is what is wanted.
             let _ = kill_process(process, Signal::KILL);
         }
-        ensure!(
-            start.elapsed() < PATIENCE,
-            "the browser with {} cannot be killed",
-            profile.display()
-        );
+        ensure!(start.elapsed() < PATIENCE, "the browser with {} cannot be killed", profile.display());
         thread::sleep(Duration::from_millis(10));
     }
 }
@@ -41,18 +37,10 @@ pub fn kill_browser(profile: &Path) -> Result<()> {
 fn processes_with(profile: &Path) -> Vec<Pid> {
     let profile = profile.to_string_lossy().into_owned();
     let all: Vec<Process> = fs::read_dir("/proc")
-        .map(|entries| {
-            entries
-                .flatten()
-                .filter_map(|entry| Process::read(&entry.path()))
-                .collect()
-        })
+        .map(|entries| entries.flatten().filter_map(|entry| Process::read(&entry.path())).collect())
         .unwrap_or_default();
-    let mut wanted: BTreeSet<i32> = all
-        .iter()
-        .filter(|process| process.words.contains(&profile))
-        .map(|process| process.id)
-        .collect();
+    let mut wanted: BTreeSet<i32> =
+        all.iter().filter(|process| process.words.contains(&profile)).map(|process| process.id).collect();
     loop {
         let children: Vec<i32> = all
             .iter()

@@ -20,10 +20,7 @@ impl Storage {
     /// # Errors
     /// When the folders cannot be made.
     pub fn fresh(story: &str) -> Result<Self> {
-        let storage = Self {
-            story: story.to_owned(),
-            folder: root().join("phones").join(story),
-        };
+        let storage = Self { story: story.to_owned(), folder: root().join("phones").join(story) };
         for folder in [&storage.folder, &storage.shots()] {
             if folder.exists() {
                 fs::remove_dir_all(folder).context("an earlier phone cannot be cleared away")?;
@@ -63,9 +60,6 @@ impl Storage {
 
 /// The stories' part of the folder for built things, without `..` in it, as the browser wants it.
 fn root() -> PathBuf {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR"))
-        .ancestors()
-        .nth(2)
-        .unwrap_or(Path::new("."));
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2).unwrap_or(Path::new("."));
     root.join("target/e2e")
 }

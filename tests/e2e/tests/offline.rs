@@ -7,8 +7,7 @@ use serde_json::{Value, json};
 /// True once the app is kept for use without a network.
 const READY: &str = "window.plugwaryShell?.offlineReady === true";
 /// True once the program runs: it has taken away what stands in its place until then.
-const RUNNING: &str =
-    "window.plugwaryShell !== undefined && document.getElementById('first-paint') === null";
+const RUNNING: &str = "window.plugwaryShell !== undefined && document.getElementById('first-paint') === null";
 
 /// Which build the page is of.
 const VERSION: &str = "document.querySelector('meta[name=plugwary-build]').content";
@@ -22,35 +21,19 @@ async fn app_starts_and_deep_links_open_after_the_network_is_gone() -> Result<()
     phone.wait_for_text("h1", "Plugwary").await?;
     phone.wait_until(READY).await?;
     let way = "performance.getEntriesByType('navigation')[0].type";
-    assert_eq!(
-        phone.eval(way).await?,
-        "navigate",
-        "the first visit was disturbed"
-    );
-    assert_eq!(
-        phone
-            .eval("[innerWidth, innerHeight, devicePixelRatio]")
-            .await?,
-        json!([390, 844, 3])
-    );
+    assert_eq!(phone.eval(way).await?, "navigate", "the first visit was disturbed");
+    assert_eq!(phone.eval("[innerWidth, innerHeight, devicePixelRatio]").await?, json!([390, 844, 3]));
     assert_eq!(phone.console_errors().await?, [""; 0]);
     phone.screenshot("first-visit").await?;
 
     host.stop();
-    assert_eq!(
-        phone
-            .eval("fetch('/not-kept').then(() => 'answered', () => 'gone')")
-            .await?,
-        "gone"
-    );
+    assert_eq!(phone.eval("fetch('/not-kept').then(() => 'answered', () => 'gone')").await?, "gone");
     phone.reload().await?;
     phone.wait_until(RUNNING).await?;
     phone.wait_for_text("h1", "Plugwary").await?;
     phone.screenshot("reloaded").await?;
 
-    phone
-        .goto(&format!("{}/no/such/screen?from=nowhere", host.origin()))
-        .await?;
+    phone.goto(&format!("{}/no/such/screen?from=nowhere", host.origin())).await?;
     phone.wait_until(RUNNING).await?;
     phone.screenshot("deep-link").await?;
     Ok(())
@@ -97,30 +80,16 @@ async fn newer_build_waits_until_it_is_asked_for() -> Result<()> {
 
     let mut host = serve_instead(host, new.site())?;
     phone.reload().await?;
-    phone
-        .wait_until("window.plugwaryShell.updateWaiting === true")
-        .await?;
+    phone.wait_until("window.plugwaryShell.updateWaiting === true").await?;
     phone.reload().await?;
-    phone
-        .wait_until("window.plugwaryShell.updateWaiting === true")
-        .await?;
+    phone.wait_until("window.plugwaryShell.updateWaiting === true").await?;
     assert_eq!(phone.eval(VERSION).await?, old_version.as_str());
-    assert_eq!(
-        kept(&phone).await?,
-        json!([cache(&old_version), cache(&new_version)])
-    );
+    assert_eq!(kept(&phone).await?, json!([cache(&old_version), cache(&new_version)]));
 
     phone.eval("window.plugwaryApplyUpdate()").await?;
-    phone
-        .wait_until(&format!(
-            "{VERSION} === '{new_version}' && window.plugwaryShell !== undefined"
-        ))
-        .await?;
+    phone.wait_until(&format!("{VERSION} === '{new_version}' && window.plugwaryShell !== undefined")).await?;
     phone.wait_until(READY).await?;
-    assert_eq!(
-        phone.eval("window.plugwaryShell.updateWaiting").await?,
-        false
-    );
+    assert_eq!(phone.eval("window.plugwaryShell.updateWaiting").await?, false);
     assert_eq!(kept(&phone).await?, json!([cache(&new_version)]));
     host.stop();
     phone.reload().await?;
@@ -144,10 +113,7 @@ async fn half_finished_deploy_leaves_the_old_build_in_place() -> Result<()> {
         new Promise((tell) => { const worker = known.installing; worker.onstatechange = () => tell(worker.state); }))";
     assert_eq!(phone.eval(outcome).await?, "redundant");
     assert_eq!(kept(&phone).await?, json!([cache(&old_version)]));
-    assert_eq!(
-        phone.eval("window.plugwaryShell.updateWaiting").await?,
-        false
-    );
+    assert_eq!(phone.eval("window.plugwaryShell.updateWaiting").await?, false);
 
     host.stop();
     phone.reload().await?;
@@ -163,17 +129,13 @@ async fn build_that_does_not_start_says_so_and_is_replaced_without_asking() -> R
     let mended_version = mended.stamp()?;
     let host = Server::start(broken.site(), 0)?;
     phone.goto(&host.origin()).await?;
-    phone
-        .wait_for_text("#first-paint", "Plugwary could not start.")
-        .await?;
+    phone.wait_for_text("#first-paint", "Plugwary could not start.").await?;
     phone.wait_until(READY).await?;
     phone.screenshot("could-not-start").await?;
 
     let _host = serve_instead(host, mended.site())?;
     phone.reload().await?;
-    phone
-        .wait_until(&format!("{VERSION} === '{mended_version}'"))
-        .await?;
+    phone.wait_until(&format!("{VERSION} === '{mended_version}'")).await?;
     phone.wait_until(RUNNING).await
 }
 

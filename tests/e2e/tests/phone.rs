@@ -20,24 +20,14 @@ async fn phone_on_its_page(story: &str) -> Result<(Phone, Server)> {
 async fn tap_is_a_touch_on_what_can_be_touched() -> Result<()> {
     let (mut phone, _host) = phone_on_its_page("tap").await?;
     phone.tap("#far").await?;
-    let touch = json!([
-        "pointerdown:touch",
-        "touchstart:",
-        "touchend:",
-        "click:touch"
-    ]);
+    let touch = json!(["pointerdown:touch", "touchstart:", "touchend:", "click:touch"]);
     assert_eq!(phone.eval("window.seen").await?, touch);
     phone.tap_words("Far down").await?;
     assert_eq!(phone.eval("window.seen.length").await?, 8);
 
     phone.be_patient_for(A_MOMENT);
     let trouble = phone.tap("#covered").await.unwrap_err();
-    assert!(
-        trouble
-            .to_string()
-            .contains("lies under <div id=\\\"cover\\\">"),
-        "{trouble}"
-    );
+    assert!(trouble.to_string().contains("lies under <div id=\\\"cover\\\">"), "{trouble}");
     let trouble = phone.tap("#nowhere").await.unwrap_err();
     assert!(trouble.to_string().contains("is not there"), "{trouble}");
     Ok(())
@@ -47,10 +37,7 @@ async fn tap_is_a_touch_on_what_can_be_touched() -> Result<()> {
 async fn text_is_typed_after_what_is_there_and_enter_sends_it() -> Result<()> {
     let (phone, _host) = phone_on_its_page("type").await?;
     phone.type_text("#field", "37 mΩ").await?;
-    assert_eq!(
-        phone.eval("document.getElementById('field').value").await?,
-        "0,37 mΩ"
-    );
+    assert_eq!(phone.eval("document.getElementById('field').value").await?, "0,37 mΩ");
     phone.type_text("#entered", "12\n").await?;
     assert_eq!(phone.eval("window.sent").await?, "12");
     Ok(())
@@ -63,12 +50,7 @@ async fn files_go_in_and_come_out() -> Result<()> {
     let note = phone.wait_for_download("note.txt").await?;
     assert_eq!(fs::read_to_string(&note)?, "a note");
     phone.choose_file("#file", &note).await?;
-    assert_eq!(
-        phone
-            .eval("document.getElementById('file').files[0].text()")
-            .await?,
-        "a note"
-    );
+    assert_eq!(phone.eval("document.getElementById('file').files[0].text()").await?, "a note");
     Ok(())
 }
 
@@ -81,12 +63,7 @@ async fn look_and_size_can_be_chosen() -> Result<()> {
     phone.prefer(Scheme::Light).await?;
     assert_eq!(phone.eval(colour).await?, "rgb(0, 0, 0)");
     phone.resize(320, 568).await?;
-    assert_eq!(
-        phone
-            .eval("[innerWidth, innerHeight, devicePixelRatio]")
-            .await?,
-        json!([320, 568, 3])
-    );
+    assert_eq!(phone.eval("[innerWidth, innerHeight, devicePixelRatio]").await?, json!([320, 568, 3]));
     Ok(())
 }
 
@@ -96,10 +73,7 @@ async fn words_that_never_come_are_told_with_those_that_did() -> Result<()> {
     assert_eq!(phone.text("p").await?, "A long way down.");
     phone.be_patient_for(A_MOMENT);
     let trouble = phone.wait_for_text("p", "A short way").await.unwrap_err();
-    assert!(
-        trouble.to_string().contains("A long way down."),
-        "{trouble}"
-    );
+    assert!(trouble.to_string().contains("A long way down."), "{trouble}");
     Ok(())
 }
 

@@ -1,4 +1,4 @@
-//! The fuse link itself: its print, its standard, its size and mass, and the pole it sits in.
+//! The fuse link itself: its print, its standard, its size and mass.
 
 use super::fuse::{IN_THE_HOLDER, may_be_seen, may_be_there};
 use crate::domain::check::ruling::against;
@@ -11,7 +11,7 @@ use crate::domain::quantity::{Length, Mass, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{bs1362, bs1363_1};
+use crate::domain::standard::bs1362;
 use crate::domain::view::View;
 
 const CALLIPERED: Ask = Ask::Measure {
@@ -34,15 +34,6 @@ pub const FUSE_MASS: &Question = &Question::asking(
     Place::Plug,
     Equipment::HandTools,
     Ask::Measure { kind: QuantityKind::Mass, units: &[Unit::Gram], instruments: &[Instrument::Scale] },
-)
-.when(may_be_seen);
-
-/// Which paths open when the fuse link is out.
-pub const FUSE_OUT: &Question = &Question::one(
-    "fuse-out",
-    Place::Plug,
-    Equipment::HandTools,
-    &["line-opens", "neutral-opens", "neither-opens", "both-open"],
 )
 .when(may_be_seen);
 
@@ -120,33 +111,6 @@ pub const FUSE_UNDERWEIGHT: &Check = &Check {
     asks: &[FUSE_MASS],
     against: &[bs1362::MASS],
     prospect: Prospect { minutes: 1.0, percent: 15 },
-};
-
-/// **Finds** a fuse that is not in the line pole.
-///
-/// **Why it matters** a fuse in the neutral leaves everything live when it opens; one that is bypassed never opens anything.
-///
-/// **Source** BS 1363-1 (that the pole is the line pole: memory-high).
-///
-/// **Decision** with the fuse out and a continuity tester: line opens and neutral stays.
-pub const FUSE_NOT_IN_LINE: &Check = &Check {
-    code: "fuse-not-in-line",
-    place: Place::Plug,
-    needs: Equipment::HandTools,
-    severity: Danger,
-    applies: may_be_there,
-    judge: Judge::Answer(
-        FUSE_OUT,
-        &[
-            ("line-opens", Ruling::Keeps),
-            ("neutral-opens", Ruling::Breaks(Danger)),
-            ("neither-opens", Ruling::Breaks(Danger)),
-            ("both-open", Ruling::CannotTell),
-        ],
-    ),
-    asks: &[FUSE_OUT],
-    against: &[bs1363_1::FUSE],
-    prospect: Prospect { minutes: 1.5, percent: 5 },
 };
 
 fn unmarked(view: &View) -> Judgement {

@@ -1,162 +1,121 @@
-//! Who made it, who brought it here, which one it is, who sold it.
+//! Who made it, who answers for it here, which one it is, and how it is to be used.
 
-use super::marks::is_electrical_equipment;
 use crate::domain::check::{Check, Judge, Prospect, always};
+use crate::domain::examination::Answer;
+use crate::domain::facts;
 use crate::domain::finding::Severity::{BadSign, Breach};
-use crate::domain::finding::{Conformity, Judgement, Severity};
-use crate::domain::question::Question;
+use crate::domain::finding::{Basis, Judgement, Reason, Severity};
+use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Market, Place};
-use crate::domain::standard::{Clause, law_gb, law_ni, marks};
+use crate::domain::standard::{Clause, law_gb, law_ni};
 use crate::domain::view::View;
 
-/// What sample, package, papers and listing together name.
-pub const IDENTITY: &Question = &Question::any(
+/// What is stated on product, package or papers.
+pub const STATED: &Question = &Question::any(
     "identity",
     Place::WhatItSays,
     Equipment::Eyes,
-    &[
-        "maker",
-        "maker-address",
-        "local-address",
-        "electronic-address",
-        "type-or-batch",
-        "instructions",
-        "wheeled-bin",
-        "seller",
-        "package-gone",
-    ],
+    &["maker", "local-address", "seller", "type-or-batch", "instructions", "package-gone"],
 );
 
-const RULES: &[Clause] =
-    &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::EQUIPMENT_IDENTITY, law_ni::GENERAL_SAFETY];
+const RULES: &[Clause] = &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::GENERAL_SAFETY];
 
-/// **Finds** goods that name no maker; where the law wants it, no address of the maker.
+/// **Finds** goods that name no maker with a postal address.
 ///
-/// **Why it matters** nobody answers for them, and nobody can call them back.
+/// **Why it matters** nobody answers for them.
 ///
-/// **Source** SI 2016/1101, SI 2005/1803, Directive 2014/35/EU, Regulation (EU) 2023/988 (memory-high).
+/// **Source** SI 2016/1101, SI 2005/1803, Regulation (EU) 2023/988 (memory-high).
 ///
-/// **Decision** every place is looked at. Against the rules for electrical equipment, in Northern Ireland, and where nobody at all is
-/// named; else a bad sign. A package that is gone may have said it: then it cannot be told.
+/// **Decision** every place is looked at; with the package gone it cannot be told. A breach for goods under the electrical equipment
+/// rules, in Northern Ireland, and where nothing at all tells who they are; else a bad sign.
 ///
 /// **Example**
 /// ```
 /// use plugwary::domain::check::{by_code, what_it_says::identity};
-/// assert_eq!(by_code("maker-not-named").map(|check| check.asks), Some([identity::IDENTITY].as_slice()));
+/// assert_eq!(by_code("maker-not-named").map(|check| check.asks), Some([identity::STATED].as_slice()));
 /// ```
-pub const MAKER_NOT_NAMED: &Check = &identity("maker-not-named", Breach, maker_not_named, RULES, 25);
+pub const MAKER_NOT_NAMED: &Check = &stated("maker-not-named", Judge::Reckoned(|view| lacks(view, "maker")), 30);
 
-/// **Finds** goods with no address in the market where they are sold.
+/// **Finds** goods that name nobody at an address in the market.
 ///
-/// **Why it matters** a maker far away cannot be reached; the law wants somebody who can.
+/// **Why it matters** a maker abroad is out of reach of customer and authority.
 ///
-/// **Source** as for the maker.
+/// **Source** SI 2016/1101, SI 2005/1803, Regulation (EU) 2023/988, 16 (memory-high).
 ///
-/// **Decision** as for the maker. An address of the maker in the market does as well.
+/// **Decision** as for `maker-not-named`; a maker at home needs no importer.
 pub const IMPORTER_NOT_NAMED: &Check =
-    &identity("importer-not-named", Breach, |view| named(view, &["local-address"]), RULES, 35);
+    &stated("importer-not-named", Judge::Reckoned(|view| lacks(view, "local-address")), 35);
 
-/// **Finds** goods with neither type nor batch or serial number.
+/// **Finds** goods that state neither type nor batch.
 ///
-/// **Why it matters** a recall cannot name them.
+/// **Why it matters** they cannot be called back.
 ///
-/// **Source** as for the maker.
+/// **Source** as for `maker-not-named`.
 ///
-/// **Decision** as for the maker.
+/// **Decision** as for `maker-not-named`.
 pub const TYPE_OR_BATCH_MISSING: &Check =
-    &identity("type-or-batch-missing", Breach, |view| named(view, &["type-or-batch"]), RULES, 30);
+    &stated("type-or-batch-missing", Judge::Reckoned(|view| lacks(view, "type-or-batch")), 25);
 
-/// **Finds** goods without instructions or warnings.
+/// **Finds** goods without instructions.
 ///
-/// **Why it matters** nobody says how much may be plugged in, or that a reel must be unwound.
+/// **Why it matters** nobody is told not to coil it, cover it or overload it.
 ///
-/// **Source** as for the maker.
+/// **Source** as for `maker-not-named`.
 ///
-/// **Decision** as for the maker.
+/// **Decision** as for `maker-not-named`.
 pub const INSTRUCTIONS_MISSING: &Check =
-    &identity("instructions-missing", Breach, |view| named(view, &["instructions"]), RULES, 30);
-
-/// **Finds** goods without the crossed-out wheeled bin.
-///
-/// **Why it matters** a maker that leaves it out tends to leave out more.
-///
-/// **Source** EN 50419 (memory-medium).
-///
-/// **Decision** by eye; a bad sign.
-pub const WASTE_MARK_MISSING: &Check = &identity(
-    "waste-mark-missing",
-    BadSign,
-    |view| unless_package_gone(view, Judgement::by_print(view, IDENTITY, &["wheeled-bin"], BadSign)),
-    &[marks::WHEELED_BIN],
-    30,
-);
+    &stated("instructions-missing", Judge::Reckoned(|view| lacks(view, "instructions")), 30);
 
 /// **Finds** a seller without name and address.
 ///
-/// **Why it matters** nobody takes the goods back.
+/// **Why it matters** there is nobody to take it back.
 ///
-/// **Source** common practice.
+/// **Source** a fact of the trade.
 ///
-/// **Decision** by the listing, sign or receipt; a bad sign.
-pub const SELLER_UNTRACEABLE: &Check = &identity(
-    "seller-untraceable",
-    BadSign,
-    |view| Judgement::by_print(view, IDENTITY, &["seller"], BadSign),
-    &[Clause::common_practice()],
-    30,
-);
+/// **Decision** by eye; a hint only.
+pub const SELLER_UNTRACEABLE: &Check = &Check {
+    severity: BadSign,
+    against: &[Clause::common_practice()],
+    ..stated("seller-untraceable", Judge::Reckoned(|view| absent(view, "seller", BadSign)), 30)
+};
 
-const fn identity(
-    code: &'static str,
-    severity: Severity,
-    judge: fn(&View) -> Judgement,
-    against: &'static [Clause],
-    percent: u8,
-) -> Check {
+const fn stated(code: &'static str, judge: Judge, percent: u8) -> Check {
     Check {
         code,
         place: Place::WhatItSays,
         needs: Equipment::Eyes,
-        severity,
+        severity: Breach,
         applies: always,
-        judge: Judge::Reckoned(judge),
-        asks: &[IDENTITY],
-        against,
+        judge,
+        asks: &[STATED],
+        against: RULES,
         prospect: Prospect { minutes: 0.5, percent },
     }
 }
 
-/// Whether the package is gone, and with it what it may have said.
-pub fn is_package_gone(view: &View) -> bool {
-    view.marked(IDENTITY, "package-gone") == Some(true)
+/// Whether the goods fall under the electrical equipment rules: not a plain lead, but one with USB or electronics. `None` until
+/// somebody looked for these.
+pub fn is_electrical_equipment(view: &View) -> Option<bool> {
+    let has = |extra| view.marked(facts::EXTRAS, extra);
+    Some(has("usb")? || has("electronics")?)
 }
 
-/// What is missing cannot be told to be missing where the package is gone.
-pub fn unless_package_gone(view: &View, judgement: Judgement) -> Judgement {
-    if judgement.outcome == Conformity::Nonconforming && is_package_gone(view) {
-        return Judgement::cannot_tell(judgement.severity, judgement.reason);
+fn lacks(view: &View, what: &'static str) -> Judgement {
+    let has = |code| view.marked(STATED, code) == Some(true);
+    let tells_something = ["maker", "local-address", "seller", "type-or-batch"].into_iter().any(has);
+    let is_plain = is_electrical_equipment(view) != Some(true) && view.market() == Market::GreatBritain;
+    absent(view, what, if is_plain && tells_something { BadSign } else { Breach })
+}
+
+fn absent(view: &View, what: &'static str, severity: Severity) -> Judgement {
+    match view.answer(STATED, Target::Sample) {
+        Some(Answer::Any(codes)) if codes.contains(&what) => {
+            Judgement::conforms(severity, Basis::Print, Reason::FitsTheClaim)
+        }
+        Some(Answer::Any(codes)) if codes.contains(&"package-gone") => {
+            let reason = Reason::Answered { question: STATED.id, target: Target::Sample, answer: "package-gone" };
+            Judgement::cannot_tell(severity, reason)
+        }
+        _ => Judgement::by_print(view, STATED, &[what], severity),
     }
-    judgement
-}
-
-fn maker_not_named(view: &View) -> Judgement {
-    let needed: &[&'static str] = match view.market() {
-        Market::NorthernIreland => &["maker", "maker-address", "electronic-address"],
-        Market::GreatBritain if is_electrical_equipment(view) == Some(true) => &["maker", "maker-address"],
-        Market::GreatBritain => &["maker"],
-    };
-    named(view, needed)
-}
-
-fn named(view: &View, needed: &[&'static str]) -> Judgement {
-    let severity = matters(view);
-    unless_package_gone(view, Judgement::by_print(view, IDENTITY, needed, severity))
-}
-
-fn matters(view: &View) -> Severity {
-    let is_under_the_rules = view.market() == Market::NorthernIreland || is_electrical_equipment(view) == Some(true);
-    let names = |code| view.marked(IDENTITY, code) == Some(true);
-    let names_somebody = names("maker") || names("maker-address") || names("local-address");
-    let names_nobody = view.marked(IDENTITY, "maker").is_some() && !names_somebody;
-    if is_under_the_rules || names_nobody { Breach } else { BadSign }
 }

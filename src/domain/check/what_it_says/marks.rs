@@ -1,208 +1,184 @@
-//! Marks of conformity, class and management: each a claim, and none of them evidence.
+//! Marks on product, package or papers: those that must be there, and those that must not.
 
-use super::identity::{IDENTITY, unless_package_gone};
+use super::identity::{STATED, is_electrical_equipment};
 use crate::domain::check::plug::print::PLUG_PRINT;
-use crate::domain::check::sockets::connector::{self, has_no_earth_by_design};
-use crate::domain::check::{Check, Judge, Prospect, always, on_leads, ruling};
-use crate::domain::facts::{EXTRAS, has_uk_plug};
+use crate::domain::check::sockets::connector::has_no_earth_by_design;
+use crate::domain::check::{Check, Judge, Prospect, Ruling, always, on_leads};
+use crate::domain::examination::Answer;
+use crate::domain::facts;
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
-use crate::domain::finding::{Conformity, Judgement};
-use crate::domain::instrument::Instrument::{DigitalCalliper, Rule, VernierCalliper};
-use crate::domain::quantity::{Length, QuantityKind, Unit};
-use crate::domain::question::{Ask, Question, Target};
-use crate::domain::reading::Reading;
+use crate::domain::finding::{Basis, Conformity, Judgement, Reason};
+use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Market, Place};
 use crate::domain::standard::{law_gb, law_ni, marks};
 use crate::domain::view::View;
 
-/// Which marks stand on the sample, its package or its papers.
-pub const MARKS: &Question = &Question::any(
+/// Which marks are there.
+pub const SEEN: &Question = &Question::any(
     "marks",
     Place::WhatItSays,
     Equipment::Eyes,
-    &["double-square", "functional-earth", "ce", "ukca", "odd-ce-or-ukca", "iso-9001"],
+    &["ce", "ukca", "mark-malformed", "double-square", "wheeled-bin", "iso-9001"],
 );
 
-/// How high the CE or UKCA mark is.
-pub const MARK_HEIGHT: &Question = &Question::asking(
-    "mark-height",
-    Place::WhatItSays,
-    Equipment::HandTools,
-    Ask::Measure {
-        kind: QuantityKind::Length,
-        units: &[Unit::Millimetre],
-        instruments: &[DigitalCalliper, VernierCalliper, Rule],
-    },
-)
-.when(has_mark);
-
-/// Extras that bring a lead under the rules for electrical equipment.
-const ELECTRONICS: [&str; 4] = ["usb", "timer", "rcd", "electronics"];
-
-/// **Finds** the double square of class II on goods that need an earth.
+/// **Finds** goods without the mark that the electrical equipment rules ask for.
 ///
-/// **Why it matters** it says that no earth is needed. Whoever believes it leaves the earth out, or does not test it.
+/// **Why it matters** its maker has not even claimed that it is safe.
 ///
-/// **Source** IEC 60417-5172 (memory-high); UK leads are earthed (read).
+/// **Source** SI 2016/1101, regulation 6 (read): CE or UKCA in Great Britain; Directive 2014/35/EU (memory-high): CE in Northern Ireland.
 ///
-/// **Decision** the mark itself is the danger: no reading lifts it, and it closes no earth check. With the sign of a functional earth
-/// beside it, or before a connector that takes no earth, it cannot be told.
+/// **Decision** by eye, on product, package or papers; with the package gone it cannot be told. Asked only of goods with USB or
+/// electronics: a plain lead needs none.
 ///
 /// **Example**
 /// ```
-/// use plugwary::domain::check::what_it_says::marks::CLASS_MARK_CONTRADICTED;
-/// use plugwary::domain::finding::Severity;
-/// assert_eq!(CLASS_MARK_CONTRADICTED.severity, Severity::Danger);
+/// use plugwary::domain::check::{by_code, what_it_says::marks};
+/// assert_eq!(by_code("waste-mark-missing").map(|check| check.place), Some(marks::WASTE_MARK_MISSING.place));
 /// ```
+pub const CONFORMITY_MARK_MISSING: &Check = &Check {
+    severity: Breach,
+    applies: |view| is_electrical_equipment(view) != Some(false),
+    judge: Judge::Reckoned(conformity_mark),
+    asks: &[SEEN, facts::EXTRAS],
+    against: &[law_gb::EQUIPMENT_MARK, law_ni::EQUIPMENT_MARK],
+    prospect: Prospect { minutes: 0.3, percent: 20 },
+    ..seen("conformity-mark-missing", "ce")
+};
+
+/// **Finds** CE or UKCA on a plug or a plain lead.
+///
+/// **Why it matters** neither belongs there: whoever prints it does not know the rules.
+///
+/// **Source** SI 2016/1101 (read): domestic plugs and sockets are outside.
+///
+/// **Decision** by eye; on the plug itself neither mark is ever right, elsewhere on a lead only where it has USB or electronics.
+pub const MARK_NOT_APPLICABLE: &Check = &Check {
+    judge: Judge::Reckoned(not_applicable),
+    asks: &[SEEN, PLUG_PRINT, facts::EXTRAS],
+    against: &[law_gb::EQUIPMENT_SCOPE],
+    prospect: Prospect { minutes: 0.2, percent: 30 },
+    ..seen("mark-not-applicable", "ce")
+};
+
+/// **Finds** a CE or UKCA mark under 5 mm, or of odd shape.
+///
+/// **Why it matters** a mark drawn by hand was not taken from the rules it stands for.
+///
+/// **Source** Regulation (EC) 765/2008, Annex II (read; UKCA memory-high): at least 5 mm high, in the drawing's proportions.
+///
+/// **Decision** by eye; a hint only.
+pub const CONFORMITY_MARK_MALFORMED: &Check = &Check {
+    against: &[marks::CE_SIZE],
+    prospect: Prospect { minutes: 0.3, percent: 20 },
+    ..seen("conformity-mark-malformed", "mark-malformed")
+};
+
+/// **Finds** a double square on a product that needs an earth.
+///
+/// **Why it matters** it says that no earth is needed: whoever believes it trusts a lead without one.
+///
+/// **Source** IEC 60417-5172 (memory-high); leads and cord sets are earthed in the United Kingdom (read).
+///
+/// **Decision** by eye. The mark never closes an earth check. A cord set whose connector has no earth by design leaves it open.
 pub const CLASS_MARK_CONTRADICTED: &Check = &Check {
-    code: "class-mark-contradicted",
-    place: Place::WhatItSays,
-    needs: Equipment::Eyes,
     severity: Danger,
     applies: |view| view.needs_earth(),
     judge: Judge::Reckoned(class_mark),
-    asks: &[MARKS, connector::PATTERN],
     against: &[marks::DOUBLE_SQUARE],
-    prospect: Prospect { minutes: 0.3, percent: 3 },
+    prospect: Prospect { minutes: 0.2, percent: 5 },
+    ..seen("class-mark-contradicted", "double-square")
 };
 
-/// **Finds** electrical equipment without the mark that the law wants: CE or UKCA in Great Britain, CE in Northern Ireland.
+/// **Finds** a management certificate used as if it certified the product.
 ///
-/// **Why it matters** without it nobody even claims that the goods keep the law.
+/// **Why it matters** ISO 9001 says how an office is run and nothing of this product.
 ///
-/// **Source** SI 2016/1101, regulation 6 (read); Directive 2014/35/EU (memory-high). A plain lead or plug needs none.
+/// **Source** ISO's rule for the use of its name (read).
 ///
-/// **Decision** goods with USB, timer, RCD or other electronics; the mark may stand on package or papers.
-pub const CONFORMITY_MARK_MISSING: &Check = &Check {
-    code: "conformity-mark-missing",
-    place: Place::WhatItSays,
-    needs: Equipment::Eyes,
-    severity: Breach,
-    applies: |view| is_electrical_equipment(view) != Some(false),
-    judge: Judge::Reckoned(mark_missing),
-    asks: &[MARKS, EXTRAS, IDENTITY],
-    against: &[law_gb::EQUIPMENT_MARK, law_ni::EQUIPMENT_MARK],
-    prospect: Prospect { minutes: 0.3, percent: 20 },
-};
-
-/// **Finds** CE or UKCA on a plug or a plain lead, which bear neither.
-///
-/// **Why it matters** whoever put it there does not know the rules, or hopes that nobody does.
-///
-/// **Source** SI 2016/1101, scope (read).
-///
-/// **Decision** on the plug always, elsewhere on leads known to have no electronics; a bad sign. On a connector the mark may be right.
-pub const MARK_NOT_APPLICABLE: &Check = &Check {
-    code: "mark-not-applicable",
-    place: Place::WhatItSays,
-    needs: Equipment::Eyes,
-    severity: BadSign,
-    applies: |view| on_leads(view) || has_uk_plug(view),
-    judge: Judge::Reckoned(mark_not_applicable),
-    asks: &[PLUG_PRINT, MARKS, EXTRAS],
-    against: &[law_gb::EQUIPMENT_SCOPE],
-    prospect: Prospect { minutes: 0.3, percent: 40 },
-};
-
-/// **Finds** CE or UKCA under 5 mm, or drawn out of proportion.
-///
-/// **Why it matters** the mark is often imitated, and seldom carefully.
-///
-/// **Source** Regulation (EC) 765/2008, Annex II (height read, proportions memory-high).
-///
-/// **Decision** by eye, and by calliper against 5 mm; a bad sign.
-pub const CONFORMITY_MARK_MALFORMED: &Check = &Check {
-    code: "conformity-mark-malformed",
-    place: Place::WhatItSays,
-    needs: Equipment::Eyes,
-    severity: BadSign,
-    applies: |view| view.marked(MARKS, "ce").is_none() || has_mark(view),
-    judge: Judge::Reckoned(malformed),
-    asks: &[MARKS, MARK_HEIGHT],
-    against: &[marks::CE_SIZE],
-    prospect: Prospect { minutes: 0.3, percent: 25 },
-};
-
-/// **Finds** ISO 9001 shown as if it certified the product.
-///
-/// **Why it matters** it certifies an office, not a lead.
-///
-/// **Source** ISO's own rules for the use of its name (read).
-///
-/// **Decision** by eye; a bad sign.
+/// **Decision** by eye, any edition; a hint only.
 pub const MANAGEMENT_MARK_AS_PRODUCT_MARK: &Check = &Check {
-    code: "management-mark-as-product-mark",
-    place: Place::WhatItSays,
-    needs: Equipment::Eyes,
-    severity: BadSign,
-    applies: always,
-    judge: Judge::Marked(MARKS, "iso-9001", BadSign),
-    asks: &[MARKS],
     against: &[marks::MANAGEMENT_SYSTEM],
     prospect: Prospect { minutes: 0.2, percent: 10 },
+    ..seen("management-mark-as-product-mark", "iso-9001")
 };
 
-/// Whether the rules for electrical equipment hold: they do for electronics, and a stated output is the same; `None` where nobody
-/// looked what the body has.
-pub fn is_electrical_equipment(view: &View) -> Option<bool> {
-    if view.claims().ratings().iter().any(|(_, rating)| rating.has_output) {
-        return Some(true);
+/// **Finds** goods without the crossed-out bin.
+///
+/// **Why it matters** it is thrown in the household waste.
+///
+/// **Source** EN 50419 (memory-medium).
+///
+/// **Decision** by eye; with the package gone it cannot be told. A hint only.
+pub const WASTE_MARK_MISSING: &Check = &Check {
+    judge: Judge::Reckoned(|view| {
+        unless_package_gone(view, Judgement::by_print(view, SEEN, &["wheeled-bin"], BadSign))
+    }),
+    asks: &[SEEN, STATED],
+    against: &[marks::WHEELED_BIN],
+    prospect: Prospect { minutes: 0.2, percent: 30 },
+    ..seen("waste-mark-missing", "wheeled-bin")
+};
+
+const fn seen(code: &'static str, answer: &'static str) -> Check {
+    Check {
+        code,
+        place: Place::WhatItSays,
+        needs: Equipment::Eyes,
+        severity: BadSign,
+        applies: always,
+        judge: Judge::Marked(SEEN, answer, BadSign),
+        asks: &[SEEN],
+        against: &[],
+        prospect: Prospect { minutes: 0.2, percent: 20 },
     }
-    let marked = ELECTRONICS.map(|extra| view.marked(EXTRAS, extra));
-    if marked.contains(&None) { None } else { Some(marked.contains(&Some(true))) }
 }
 
-fn has(view: &View, mark: &str) -> bool {
-    view.marked(MARKS, mark) == Some(true)
-}
-
-fn has_mark(view: &View) -> bool {
-    ["ce", "ukca", "odd-ce-or-ukca"].iter().any(|mark| has(view, mark))
-}
-
-fn class_mark(view: &View) -> Judgement {
-    let with_earth_sign = Judgement::by_mark(view, MARKS, "functional-earth", Danger, Danger);
-    if with_earth_sign.outcome == Conformity::Nonconforming {
-        return Judgement::cannot_tell(Danger, with_earth_sign.reason);
-    }
-    let judgement = Judgement::by_mark(view, MARKS, "double-square", Danger, Danger);
-    if judgement.outcome == Conformity::Nonconforming && has_no_earth_by_design(view) {
-        return Judgement::cannot_tell(Danger, judgement.reason);
+/// What is missing may have stood on a package that is gone.
+fn unless_package_gone(view: &View, judgement: Judgement) -> Judgement {
+    if judgement.outcome == Conformity::Nonconforming && view.marked(STATED, "package-gone") == Some(true) {
+        return Judgement::cannot_tell(judgement.severity, judgement.reason);
     }
     judgement
 }
 
-fn mark_missing(view: &View) -> Judgement {
+fn conformity_mark(view: &View) -> Judgement {
     if is_electrical_equipment(view).is_none() {
-        return Judgement::not_examined(Breach);
+        return Judgement::without_choice(Breach, view.answer(facts::EXTRAS, Target::Sample));
     }
-    let needed = match view.market() {
-        Market::GreatBritain if has(view, "ukca") => "ukca",
-        Market::GreatBritain | Market::NorthernIreland => "ce",
+    let bears_ukca = view.marked(SEEN, "ukca") == Some(true);
+    if bears_ukca && view.market() == Market::GreatBritain {
+        return Judgement::conforms(Breach, Basis::Print, Reason::FitsTheClaim);
+    }
+    unless_package_gone(view, Judgement::by_print(view, SEEN, &["ce"], Breach))
+}
+
+fn not_applicable(view: &View) -> Judgement {
+    let answered = |question: &'static Question, answer| Reason::Answered {
+        question: question.id,
+        target: Target::Sample,
+        answer,
     };
-    unless_package_gone(view, Judgement::by_print(view, MARKS, &[needed], Breach))
+    if view.marked(PLUG_PRINT, "ce-or-ukca") == Some(true) {
+        return Judgement::breaks(BadSign, Basis::Sight, answered(PLUG_PRINT, "ce-or-ukca"));
+    }
+    let Some(Answer::Any(codes)) = view.answer(SEEN, Target::Sample) else {
+        return Judgement::without_choice(BadSign, view.answer(SEEN, Target::Sample));
+    };
+    let Some(mark) = ["ce", "ukca"].into_iter().find(|mark| codes.contains(mark)) else {
+        return Judgement::conforms(BadSign, Basis::Sight, Reason::NothingWrongAnswered);
+    };
+    let ruling = match (is_electrical_equipment(view), on_leads(view)) {
+        (Some(true), _) => Ruling::FitsTheClaim,
+        (Some(false), true) => Ruling::Breaks(BadSign),
+        (None, true) | (_, false) => Ruling::CannotTell,
+    };
+    ruling.judgement(view, BadSign, answered(SEEN, mark))
 }
 
-fn mark_not_applicable(view: &View) -> Judgement {
-    let on_plug = Judgement::by_mark(view, PLUG_PRINT, "ce-or-ukca", BadSign, BadSign);
-    if on_plug.outcome == Conformity::Nonconforming || !on_leads(view) || is_electrical_equipment(view) == Some(true) {
-        return on_plug;
+fn class_mark(view: &View) -> Judgement {
+    let judgement = Judgement::by_mark(view, SEEN, "double-square", Danger, Danger);
+    if judgement.outcome == Conformity::Nonconforming && has_no_earth_by_design(view) {
+        return Judgement::cannot_tell(Danger, judgement.reason);
     }
-    if is_electrical_equipment(view).is_none() {
-        return Judgement::not_examined(BadSign);
-    }
-    let mark = if has(view, "ukca") { "ukca" } else { "ce" };
-    Judgement::by_mark(view, MARKS, mark, BadSign, BadSign)
-}
-
-fn malformed(view: &View) -> Judgement {
-    let by_eye = Judgement::by_mark(view, MARKS, "odd-ce-or-ukca", BadSign, BadSign);
-    let height = view.reading(MARK_HEIGHT, Target::Sample).and_then(Reading::measured::<Length>);
-    match height {
-        Some(height) if by_eye.outcome == Conformity::Conforms => {
-            let evidence = ruling::against(Target::Sample, &height, &marks::mark_height());
-            Judgement::by_readings(BadSign, vec![evidence], 1)
-        }
-        _ => by_eye,
-    }
+    judgement
 }

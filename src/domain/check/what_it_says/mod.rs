@@ -1,12 +1,11 @@
-//! Checks of what the sample, its package, its papers and its seller say: each a claim, held against the others and against the law.
+//! Checks of what the product says of itself: ratings, names, marks, promises, print.
 
+pub mod claims;
 pub mod identity;
-pub mod lookup;
+pub mod looked_up;
 pub mod marks;
-pub mod presentation;
-pub mod promise;
-pub mod ratings;
-pub mod standards;
+pub mod print;
+pub mod promises;
 
 use super::Check;
 use crate::domain::facts;
@@ -15,43 +14,40 @@ use crate::domain::question::Question;
 /// The questions in the order of the walk.
 pub const QUESTIONS: &[&Question] = &[
     facts::RATING,
-    marks::MARKS,
     facts::PROMISES,
-    promise::OUTDOOR_BUILD,
-    identity::IDENTITY,
-    presentation::PRESENTATION,
-    standards::STANDARDS_NAMED,
-    presentation::BARCODE,
-    marks::MARK_HEIGHT,
-    lookup::MAKER_AND_TYPE,
-    lookup::APPROVAL_NUMBER,
-    lookup::RECALL_LISTS,
-    lookup::APPROVAL_REGISTER,
+    promises::OUTDOORS,
+    marks::SEEN,
+    identity::STATED,
+    print::FAULTS,
+    print::STANDARDS,
+    print::BARCODE,
+    looked_up::APPROVAL,
+    looked_up::RECALL,
 ];
 
 /// The checks.
 pub const CHECKS: &[&Check] = &[
+    claims::RATING_ABOVE_PLUG,
     marks::CLASS_MARK_CONTRADICTED,
-    ratings::RATING_ABOVE_PLUG,
-    ratings::RATING_MISSING,
-    ratings::RATING_IMPOSSIBLE,
-    ratings::RATINGS_DISAGREE,
-    ratings::LENGTH_OVERSTATED,
-    promise::OUTDOOR_PROMISE_UNMET,
+    promises::OUTDOOR_PROMISE_UNMET,
+    claims::RATING_MISSING,
+    claims::RATING_IMPOSSIBLE,
+    claims::RATINGS_DISAGREE,
+    claims::LENGTH_OVERSTATED,
     marks::CONFORMITY_MARK_MISSING,
     identity::MAKER_NOT_NAMED,
     identity::IMPORTER_NOT_NAMED,
     identity::TYPE_OR_BATCH_MISSING,
     identity::INSTRUCTIONS_MISSING,
-    lookup::RECALLED_PRODUCT,
-    lookup::APPROVAL_NUMBER_FALSE,
+    looked_up::RECALLED_PRODUCT,
+    looked_up::APPROVAL_NUMBER_FALSE,
     marks::MARK_NOT_APPLICABLE,
     marks::CONFORMITY_MARK_MALFORMED,
     marks::MANAGEMENT_MARK_AS_PRODUCT_MARK,
-    standards::STANDARD_MISQUOTED,
-    presentation::BARCODE_INVALID,
-    presentation::PRINT_MISSPELT,
-    presentation::PACKAGING_SHARP,
-    identity::WASTE_MARK_MISSING,
+    marks::WASTE_MARK_MISSING,
+    print::STANDARD_MISQUOTED,
+    print::BARCODE_INVALID,
+    print::PRINT_MISSPELT,
+    print::PACKAGING_SHARP,
     identity::SELLER_UNTRACEABLE,
 ];
