@@ -76,15 +76,24 @@ pub fn edge() -> String {
         .into_string()
 }
 
-/// The face with both spacings, centre to centre.
-pub fn spacing() -> String {
+/// The face with the distance over the outer sides of the line and neutral pins.
+pub fn across() -> String {
     let pins = pins();
-    let spacing = nominal(&bs1363_1::pin_spacing());
-    bare_face("The pin side of a UK plug, with the distances between the centres of the pins.")
-        .dimension((pins.line.0, 47.0), (pins.neutral.0, 47.0), &format!("{spacing:.1} mm"))
-        .dimension((86.0, pins.earth.1), (86.0, pins.line.1), &format!("{spacing:.1}"))
-        .line((pins.earth.0 + 4.0, pins.earth.1), (87.0, pins.earth.1), "h")
-        .line((pins.neutral.0 + 5.0, pins.neutral.1), (87.0, pins.neutral.1), "h")
+    let half = nominal(&bs1363_1::pin_width(Core::Line)) / 2.0;
+    bare_face("The pin side of a UK plug, with the distance from the outer side of the line pin to that of the neutral pin.")
+        .dimension((pins.line.0 - half, 47.0), (pins.neutral.0 + half, 47.0), "measure here")
+        .into_string()
+}
+
+/// The face with the distance from the earth pin's top to the far side of the other two.
+pub fn earth_to_far_side() -> String {
+    let pins = pins();
+    let up = nominal(&bs1363_1::pin_width(Core::Earth)) / 2.0;
+    let down = nominal(&bs1363_1::pin_thickness()) / 2.0;
+    bare_face("The pin side of a UK plug, with the distance from the outer end of the earth pin to the far side of the other two.")
+        .dimension((84.0, pins.earth.1 - up), (84.0, pins.line.1 + down), "here")
+        .line((pins.earth.0 + 3.0, pins.earth.1 - up), (85.0, pins.earth.1 - up), "h")
+        .line((pins.neutral.0 + 4.0, pins.neutral.1 + down), (85.0, pins.neutral.1 + down), "h")
         .into_string()
 }
 

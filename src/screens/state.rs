@@ -57,9 +57,11 @@ impl Samples {
     }
 
     async fn load(self) {
-        match IndexedDb::open().await {
-            Ok(database) => self.database.set_value(Some(Rc::new(database))),
-            Err(fault) => self.tell_fault(&fault),
+        if self.database.with_value(Option::is_none) {
+            match IndexedDb::open().await {
+                Ok(database) => self.database.set_value(Some(Rc::new(database))),
+                Err(fault) => self.tell_fault(&fault),
+            }
         }
         if let Some(database) = self.database.get_value() {
             match database.all().await {
@@ -289,7 +291,7 @@ impl Samples {
                 let record = records.iter_mut().find(|record| record.id == id)?;
                 change(record);
                 record.changed = clock::now();
-                record.edition = RuleBook::CURRENT.edition.to_owned();
+                RuleBook::CURRENT.edition.clone_into(&mut record.edition);
                 Some(record.clone())
             })
             .flatten()
