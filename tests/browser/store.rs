@@ -15,8 +15,8 @@ fn bytes() -> Vec<u8> {
     (0..=255).chain(0..=255).collect()
 }
 
-fn photo() -> Option<(String, Vec<u8>)> {
-    Some(("image/jpeg".to_owned(), bytes()))
+fn photo() -> (String, Vec<u8>) {
+    ("image/jpeg".to_owned(), bytes())
 }
 
 async fn opened() -> Result<IndexedDb, Fault> {
@@ -38,15 +38,15 @@ async fn check(store: &impl Store) -> Result<(), Fault> {
 
     assert_eq!(store.photo(SHA256).await?, None);
     store.put_photo(SHA256, "image/jpeg", &bytes()).await?;
-    assert_eq!(store.photo(SHA256).await?, photo());
+    assert_eq!(store.photo(SHA256).await?, Some(photo()));
     store.delete_photo(SHA256).await?;
     assert_eq!(store.photo(SHA256).await?, None);
 
     store.put_with_photo("c", "{\"n\":4}", SHA256, "image/jpeg", &bytes()).await?;
     assert_eq!(store.get("c").await?.as_deref(), Some("{\"n\":4}"));
-    assert_eq!(store.photo(SHA256).await?, photo());
+    assert_eq!(store.photo(SHA256).await?, Some(photo()));
     store.delete("c").await?;
-    assert_eq!(store.photo(SHA256).await?, photo());
+    assert_eq!(store.photo(SHA256).await?, Some(photo()));
     Ok(())
 }
 
@@ -68,7 +68,7 @@ async fn what_is_kept_survives_reopening() -> Result<(), Fault> {
     drop(first);
     let second = IndexedDb::open_named(&name, 1).await?;
     assert_eq!(second.all().await?, ["{}"]);
-    assert_eq!(second.photo(SHA256).await?, photo());
+    assert_eq!(second.photo(SHA256).await?, Some(photo()));
     Ok(())
 }
 
@@ -132,6 +132,36 @@ async fn window_that_gives_no_way_is_named_and_later_no_obstacle() -> Result<(),
     holding.close();
     let store = IndexedDb::open_named(&name, 2).await?;
     store.put("a", "{}").await?;
+    assert_eq!(store.all().await?, ["{}"]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn browser_that_gives_no_answer_is_not_waited_for() -> Result<(), Box<dyn std::error::Error>> {
+    let name = ids::fresh();
+    let holding = Database::open(name.clone()).with_version(1_u32).await?;
+    // The deletion waits for the one above, and whoever opens waits for the deletion, without a word from the browser.
+    let deletion = Database::delete_by_name(&name)?;
+    assert_eq!(IndexedDb::open_named(&name, 1).await.err(), Some(Fault::Blocked));
+    holding.close();
+    deletion.await?;
+    let store = IndexedDb::open_named(&name, 1).await?;
+    store.put("a", "{}").await?;
+    assert_eq!(store.all().await?, ["{}"]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn connection_cut_without_a_word_is_made_anew() -> Result<(), Box<dyn std::error::Error>> {
+    const CUT_ONCE: &str = "const before = IDBDatabase.prototype.transaction;
+        IDBDatabase.prototype.transaction = () => {
+            IDBDatabase.prototype.transaction = before;
+            throw new DOMException('the connection is closing', 'InvalidStateError');
+        };";
+    let store = opened().await?;
+    js_sys::eval(CUT_ONCE).map_err(|error| format!("{error:?}"))?;
+    store.put("a", "{}").await?;
+    js_sys::eval(CUT_ONCE).map_err(|error| format!("{error:?}"))?;
     assert_eq!(store.all().await?, ["{}"]);
     Ok(())
 }
