@@ -1,4 +1,4 @@
-//! An open `IndexedDB` database: how it is opened, and how it gives way to a newer edition of the app.
+//! An open `IndexedDB` database: how it is opened, how it gives way to a newer edition of the app, and what its errors mean.
 
 use std::cell::{Cell, RefCell};
 use std::future::poll_fn;
@@ -19,6 +19,9 @@ use super::Fault;
 pub(super) const EXAMINATIONS: &str = "examinations";
 /// The object store of photos: media type and `ArrayBuffer` by SHA-256.
 pub(super) const PHOTOS: &str = "photos";
+
+/// How long the browser may take to open a database, in milliseconds: longer than any phone needs. Some have been stuck for ever.
+const PATIENCE: i32 = 5000;
 
 /// A database, and whether it is still open.
 #[derive(Debug)]
@@ -58,6 +61,11 @@ impl Connection {
     /// Whether it must be opened again.
     pub(super) fn is_closed(&self) -> bool {
         self.is_closed.get()
+    }
+
+    /// Has it opened again the next time.
+    pub(super) fn give_up(&self) {
+        self.is_closed.set(true);
     }
 
     /// The database.
@@ -107,7 +115,7 @@ impl Outcome {
     }
 }
 
-/// Opens a database. A blocked request is answered at once but not dropped: when the other window closes, the browser goes on with it,
+/// Opens a database. A request that is blocked or gets no answer is given up but not dropped: once it can, the browser goes on with it,
 /// and it must find the listener that makes the object stores.
 async fn open(name: &str, version: u32) -> Result<Database, Fault> {
     let outcome = Rc::new(Outcome::default());
@@ -127,7 +135,18 @@ async fn open(name: &str, version: u32) -> Result<Database, Fault> {
         let outcome = outcome.clone();
         async move { outcome.tell(request.await.map_err(fault_of_opening)) }
     });
+    give_up_in_time(&outcome);
     outcome.wait().await
+}
+
+/// Tells that it is blocked, should the browser have said nothing until then.
+fn give_up_in_time(outcome: &Rc<Outcome>) {
+    let outcome = outcome.clone();
+    let give_up = Closure::once_into_js(move || outcome.tell(Err(Fault::Blocked)));
+    if let Some(window) = web_sys::window() {
+        // Without a timer one waits for the browser alone.
+        drop(window.set_timeout_with_callback_and_timeout_and_arguments_0(give_up.unchecked_ref(), PATIENCE));
+    }
 }
 
 fn make_object_stores(database: &Database) -> Result<(), Error> {
@@ -154,6 +173,17 @@ fn fault_of_opening(error: OpenDbError) -> Fault {
             }
         }
         OpenDbError::Base(other) => Fault::Other(other.to_string()),
+    }
+}
+
+/// Whether an error says that the connection has been cut, as phones do to a page that sleeps, often without a word to it.
+pub(super) fn is_cut(error: &Error) -> bool {
+    match error {
+        Error::DomException(exception) => {
+            let exception = web_sys::DomException::from(exception.clone());
+            matches!(exception.name().as_str(), "InvalidStateError" | "UnknownError")
+        }
+        Error::Serialisation(_) | Error::MissingData(_) | Error::Unknown(_) => false,
     }
 }
 

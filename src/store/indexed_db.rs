@@ -14,7 +14,7 @@ use js_sys::{Array, ArrayBuffer, Reflect, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
-use super::connection::{Connection, EXAMINATIONS, PHOTOS, fault_of_exception};
+use super::connection::{Connection, EXAMINATIONS, PHOTOS, fault_of_exception, is_cut};
 use super::{Fault, Store};
 
 /// The name of the app's database.
@@ -63,41 +63,44 @@ impl IndexedDb {
         Ok(self.connection.borrow().database())
     }
 
-    async fn read<T>(
-        &self,
-        store: &str,
-        read: impl AsyncFnOnce(&Transaction<'_>) -> Result<T, Error>,
-    ) -> Result<T, Fault> {
-        let database = self.database().await?;
-        let transaction = database
-            .transaction(store)
-            .with_mode(TransactionMode::Readonly)
-            .build()
-            .map_err(|error| fault_of(error, None))?;
-        read(&transaction).await.map_err(|error| fault_of(error, None))
+    /// Does work that may be done twice: once more on a new connection, where the first turns out to be cut.
+    async fn run<T>(&self, work: impl AsyncFn(&Database) -> Result<T, Error>) -> Result<T, Fault> {
+        let done = match work(&self.database().await?).await {
+            Err(error) if is_cut(&error) => {
+                self.connection.borrow().give_up();
+                work(&self.database().await?).await
+            }
+            done => done,
+        };
+        done.map_err(fault_of)
+    }
+
+    async fn read<T>(&self, store: &str, read: impl AsyncFn(&Transaction<'_>) -> Result<T, Error>) -> Result<T, Fault> {
+        self.run(async |database: &Database| {
+            read(&database.transaction(store).with_mode(TransactionMode::Readonly).build()?).await
+        })
+        .await
     }
 
     async fn write(
         &self,
         stores: &[&str],
-        write: impl AsyncFnOnce(&Transaction<'_>) -> Result<(), Error>,
+        write: impl AsyncFn(&Transaction<'_>) -> Result<(), Error>,
     ) -> Result<(), Fault> {
-        let database = self.database().await?;
-        let mut strict = TransactionOptions::new();
-        strict.set_durability(TransactionDurability::Strict);
-        let transaction = database
-            .transaction(stores)
-            .with_mode(TransactionMode::Readwrite)
-            .with_options(strict)
-            .build()
-            .map_err(|error| fault_of(error, None))?;
-        // The commit consumes the transaction, but only the transaction knows why the browser gave it up.
-        let witness: web_sys::IdbTransaction = transaction.as_sys().clone().unchecked_into();
-        let written = match write(&transaction).await {
-            Ok(()) => transaction.commit().await,
-            Err(error) => Err(error),
-        };
-        match written.map_err(|error| fault_of(error, witness.error())) {
+        let written = self.run(async |database: &Database| {
+            let mut strict = TransactionOptions::new();
+            strict.set_durability(TransactionDurability::Strict);
+            let transaction =
+                database.transaction(stores).with_mode(TransactionMode::Readwrite).with_options(strict).build()?;
+            // The commit consumes the transaction, but only the transaction knows why the browser gave it up.
+            let witness: web_sys::IdbTransaction = transaction.as_sys().clone().unchecked_into();
+            let written = match write(&transaction).await {
+                Ok(()) => transaction.commit().await,
+                Err(error) => Err(error),
+            };
+            written.map_err(|error| witness.error().map_or(error, Error::from))
+        });
+        match written.await {
             Err(Fault::Other(_)) if is_nearly_full().await => Err(Fault::Full),
             result => result,
         }
@@ -188,11 +191,8 @@ fn photo_from_js(kept: &JsValue) -> Option<(String, Vec<u8>)> {
     Some((pair.get(0).as_string()?, Uint8Array::new(&bytes).to_vec()))
 }
 
-/// The fault that an error stands for; the transaction knows better than the error why it was given up.
-fn fault_of(error: Error, given_up_for: Option<web_sys::DomException>) -> Fault {
-    if let Some(exception) = given_up_for {
-        return fault_of_exception(&exception);
-    }
+/// The fault that an error stands for.
+fn fault_of(error: Error) -> Fault {
     match error {
         Error::DomException(exception) => fault_of_exception(&exception.into()),
         Error::Serialisation(_) => Fault::Damaged,

@@ -90,8 +90,8 @@ pub enum Fault {
     /// A newer edition of the app has changed how records are kept.
     #[error("what is kept on this device belongs to a newer edition of the app")]
     Newer,
-    /// An older edition of the app is open in another window and holds the store.
-    #[error("an older edition of the app is open in another window")]
+    /// The store does not open: an older edition of the app in another window holds it, or the browser gives no answer.
+    #[error("another window of the app holds what is kept on this device, or the browser is stuck")]
     Blocked,
     /// Anything else, in the browser's words.
     #[error("the browser's storage failed: {0}")]

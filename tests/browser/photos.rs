@@ -89,6 +89,17 @@ async fn what_a_camera_writes_beside_the_picture_stays_behind() -> Result<(), Js
 }
 
 #[wasm_bindgen_test]
+async fn phone_without_canvases_apart_from_the_page_takes_photos_too() -> Result<(), JsValue> {
+    let picture = picture(320, 240, "image/png").await?;
+    let window = web_sys::window().ok_or(JsValue::NULL)?;
+    let stand_in = crate::StandIn::new(&window, "OffscreenCanvas", "return undefined")?;
+    let taken = photo::take(&picked(&picture)?).await;
+    drop(stand_in);
+    assert_eq!(taken.map(|taken| (taken.width, taken.height)), Ok((320, 240)));
+    Ok(())
+}
+
+#[wasm_bindgen_test]
 async fn file_that_is_no_picture_is_a_fault() -> Result<(), JsValue> {
     assert_eq!(photo::take(&picked(b"no picture")?).await, Err(Fault::NoPicture));
     Ok(())

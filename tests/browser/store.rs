@@ -139,6 +139,36 @@ async fn window_that_gives_no_way_is_named_and_later_no_obstacle() -> Result<(),
 }
 
 #[wasm_bindgen_test]
+async fn browser_that_gives_no_answer_is_not_waited_for() -> Result<(), Box<dyn std::error::Error>> {
+    let name = ids::fresh();
+    let holding = Database::open(name.clone()).with_version(1_u32).await?;
+    // The deletion waits for the one above, and whoever opens waits for the deletion, without a word from the browser.
+    let deletion = Database::delete_by_name(&name)?;
+    assert_eq!(IndexedDb::open_named(&name, 1).await.err(), Some(Fault::Blocked));
+    holding.close();
+    deletion.await?;
+    let store = IndexedDb::open_named(&name, 1).await?;
+    store.put("a", "{}").await?;
+    assert_eq!(store.all().await?, ["{}"]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn connection_cut_without_a_word_is_made_anew() -> Result<(), Box<dyn std::error::Error>> {
+    const CUT_ONCE: &str = "const before = IDBDatabase.prototype.transaction;
+        IDBDatabase.prototype.transaction = () => {
+            IDBDatabase.prototype.transaction = before;
+            throw new DOMException('the connection is closing', 'InvalidStateError');
+        };";
+    let store = opened().await?;
+    js_sys::eval(CUT_ONCE).map_err(|error| format!("{error:?}"))?;
+    store.put("a", "{}").await?;
+    js_sys::eval(CUT_ONCE).map_err(|error| format!("{error:?}"))?;
+    assert_eq!(store.all().await?, ["{}"]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
 async fn forbidden_storage_is_denied() -> Result<(), JsValue> {
     let window = web_sys::window().ok_or(JsValue::NULL)?;
     let stand_in = StandIn::new(&window, "indexedDB", "throw new DOMException('no', 'SecurityError')")?;

@@ -1,11 +1,10 @@
 //! Photos, made small and stripped of everything but the picture: the browser decodes, turns, scales and encodes them.
 
-use js_sys::Uint8Array;
-use wasm_bindgen::JsCast;
+use js_sys::{Promise, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, ImageBitmap, ImageBitmapOptions, ImageEncodeOptions, OffscreenCanvas, OffscreenCanvasRenderingContext2d,
-    ResizeQuality, Window,
+    Blob, CanvasRenderingContext2d, HtmlCanvasElement, ImageBitmap, ImageBitmapOptions, ResizeQuality, Window,
 };
 
 use super::file::Picked;
@@ -56,7 +55,7 @@ pub async fn take(picked: &Picked) -> Result<Taken, Fault> {
     let picture = decode(&window, picked.blob()).await.ok_or(Fault::NoPicture)?;
     let (width, height) = fitted(picture.width(), picture.height());
     let small = scale(&window, picture, width, height).await.ok_or(Fault::NotScaled)?;
-    let bytes = encode(&small, width, height).await.ok_or(Fault::NotScaled)?;
+    let bytes = encode(&window, &small, width, height).await.ok_or(Fault::NotScaled)?;
     small.close();
     Ok(Taken { sha256: sha256(&bytes).await?, media_type: MEDIA_TYPE.to_owned(), width, height, bytes })
 }
@@ -109,17 +108,24 @@ async fn scale(window: &Window, picture: ImageBitmap, width: u32, height: u32) -
     small
 }
 
-async fn encode(picture: &ImageBitmap, width: u32, height: u32) -> Option<Vec<u8>> {
-    let canvas = OffscreenCanvas::new(width, height).ok()?;
-    let context: OffscreenCanvasRenderingContext2d = canvas.get_context("2d").ok()??.unchecked_into();
+/// On a canvas of the page, which every phone has: canvases apart from one came years later.
+async fn encode(window: &Window, picture: &ImageBitmap, width: u32, height: u32) -> Option<Vec<u8>> {
+    let canvas: HtmlCanvasElement = window.document()?.create_element("canvas").ok()?.unchecked_into();
+    canvas.set_width(width);
+    canvas.set_height(height);
+    let context: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.unchecked_into();
     // A JPEG has no see-through parts: they would come out black.
     context.set_fill_style_str("white");
     context.fill_rect(0.0, 0.0, f64::from(width), f64::from(height));
     context.draw_image_with_image_bitmap(picture, 0.0, 0.0).ok()?;
-    let options = ImageEncodeOptions::new();
-    options.set_type(MEDIA_TYPE);
-    options.set_quality(QUALITY);
-    let blob: Blob = JsFuture::from(canvas.convert_to_blob_with_options(&options).ok()?).await.ok()?.dyn_into().ok()?;
+    let encoded = Promise::new(&mut |done, failed| {
+        let quality = JsValue::from_f64(QUALITY);
+        if canvas.to_blob_with_type_and_encoder_options(&done, MEDIA_TYPE, &quality).is_err() {
+            // Telling a promise cannot fail.
+            drop(failed.call0(&JsValue::UNDEFINED));
+        }
+    });
+    let blob: Blob = JsFuture::from(encoded).await.ok()?.dyn_into().ok()?;
     let bytes = JsFuture::from(blob.array_buffer()).await.ok()?;
     Some(Uint8Array::new(&bytes).to_vec())
 }
