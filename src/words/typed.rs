@@ -34,13 +34,13 @@ pub fn parse_reading(
     unit_tapped: Unit,
     instrument: Instrument,
 ) -> Result<Reading, InputProblem> {
-    let text = plain(typed);
-    if text.is_empty() {
+    if typed.trim().is_empty() {
         return Err(InputProblem::Empty);
     }
     if typed.chars().count() > MOST_CHARACTERS {
         return Err(InputProblem::TooLong { typed: typed.to_owned() });
     }
+    let text = plain(typed);
     let reading = |shown, step, unit| Reading { shown, step, unit, instrument, typed: typed.to_owned() };
     if is_over_range(&text, asked) {
         return if asked == QuantityKind::Resistance {
@@ -66,11 +66,11 @@ pub fn parse_reading(
 /// # Errors
 /// [`InputProblem`] where the text is no whole number or lies outside.
 pub fn parse_count(typed: &str, least: u8, most: u8) -> Result<u8, InputProblem> {
-    let text = plain(typed);
-    if text.is_empty() {
+    if typed.trim().is_empty() {
         return Err(InputProblem::Empty);
     }
-    if !text.bytes().all(|byte| byte.is_ascii_digit()) {
+    let text = plain(typed);
+    if text.is_empty() || !text.bytes().all(|byte| byte.is_ascii_digit()) {
         return Err(InputProblem::NotACount { typed: typed.to_owned() });
     }
     let outside = || InputProblem::OutsideCount { typed: typed.to_owned(), least, most };

@@ -93,7 +93,7 @@ fn resistance(spelling: &str) -> Option<Spelled> {
         "" if ohm.is_some() => (Unit::Ohm, 0),
         "u" | "micro" => (Unit::Milliohm, -3),
         "m" | "milli" => (Unit::Milliohm, 0),
-        "k" | "K" | "kilo" => (Unit::Kilohm, 0),
+        "k" | "K" | "kil" | "kilo" => (Unit::Kilohm, 0),
         "M" | "meg" | "Meg" | "mega" | "Mega" => (Unit::Megohm, 0),
         "g" | "G" | "giga" | "Giga" => (Unit::Gigohm, 0),
         "T" | "tera" | "Tera" => (Unit::Gigohm, 3),

@@ -1,1 +1,7 @@
-//! Tests of typed.
+//! What a person types, read as a value, and values written for a person.
+
+mod number;
+mod properties;
+mod reading;
+mod refused;
+mod which;
