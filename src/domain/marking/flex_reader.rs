@@ -38,8 +38,9 @@ const MARKS: &[&str] = &[
 
 /// Words that name no maker.
 const PLAIN_WORDS: &[&str] = &[
-    "AC", "AND", "CABLE", "CHINA", "COPPER", "CORD", "CORE", "CORES", "CORD-SET", "FLEX", "FLEXIBLE", "FOR", "IN",
-    "MADE", "MAX", "MM", "MM2", "OF", "POWER", "PVC", "ROHS", "RUBBER", "THE", "TO", "TYPE", "WIRE", "WITH",
+    "AC", "AND", "C", "CABLE", "CHINA", "CO", "COPPER", "CORD", "CORD-SET", "CORE", "CORES", "FLEX", "FLEXIBLE", "FOR",
+    "IN", "INC", "LIMITED", "LTD", "MADE", "MAX", "MM", "MM2", "OF", "POWER", "PVC", "ROHS", "RUBBER", "THE", "TO",
+    "TYPE", "US", "WIRE", "WITH",
 ];
 
 /// Reads one print.

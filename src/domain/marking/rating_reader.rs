@@ -9,7 +9,7 @@ use super::ingress::ingress_at;
 use super::measure::{Measure, measure, next_measure};
 use super::rating::{Hertz, Rating};
 use super::rating_group::{Circuit, Group, Item, Weight, choose};
-use super::rating_word::{COUNTED, PLAIN_WORDS};
+use super::rating_word::{COUNTED, FLEXES, PLAIN_WORDS};
 use super::token::{Token, TokenKind, tokens};
 use crate::domain::quantity::{ElectricPotential, Length, Measurand, Unit, metres};
 
@@ -144,6 +144,9 @@ impl<'a> RatingReader<'a> {
             Measure::Hertz => self.put_frequencies(lowest, highest),
             Measure::Metre => lowest.stated(Unit::Metre).map(|length| self.put_length(length)),
             Measure::Centimetre => lowest.stated(Unit::Centimetre).map(|length| self.put_length(length)),
+            Measure::Millimetre if self.is_of_flex() => named_size(lowest).map(|area| {
+                self.rating.area.get_or_insert(area);
+            }),
             // Millimetres of a flex are its length only where they make one; thickness is no claim that is compared.
             Measure::Millimetre => {
                 let length = lowest.as_grouped().stated(Unit::Millimetre).filter(|length| length.value >= metres(0.1));
@@ -158,6 +161,11 @@ impl<'a> RatingReader<'a> {
             }),
         };
         taken.is_some()
+    }
+
+    /// Whether the number here, with its unit, stands before the word cable.
+    fn is_of_flex(&self) -> bool {
+        self.word_at(self.at + 2).is_some_and(|word| FLEXES.contains(&word))
     }
 
     fn put_cores(&mut self, cores: &Cores) {

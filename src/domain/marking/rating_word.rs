@@ -1,4 +1,4 @@
-//! Words that stand around ratings and say nothing of their size.
+//! Words that stand around ratings and say nothing of their size, or what it is the size of.
 
 /// Words around ratings that say nothing of their size.
 pub(super) const PLAIN_WORDS: &[&str] = &[
@@ -42,6 +42,8 @@ pub(super) const PLAIN_WORDS: &[&str] = &[
     "OUTLET",
     "OUTLETS",
     "OUTPUT",
+    "PIN",
+    "PINS",
     "PLUG",
     "PORT",
     "PORTS",
@@ -71,3 +73,6 @@ pub(super) const PLAIN_WORDS: &[&str] = &[
 /// Words behind a number of things: `4 way`, `2 USB`.
 pub(super) const COUNTED: &[&str] =
     &["GANG", "OUTLET", "OUTLETS", "PIN", "PORT", "PORTS", "SOCKET", "SOCKETS", "USB", "WAY"];
+
+/// Words behind a thickness in plain `mm` that make it the cross-section of a core: the trade says "1.5 mm cable".
+pub(super) const FLEXES: &[&str] = &["CABLE", "CORD", "FLEX"];

@@ -140,6 +140,8 @@ fn maker_marks_and_rest_are_kept_apart() {
     assert_eq!(flex.marks, ["VDE", "HAR"]);
     assert_eq!(flex.unread, ["E-77"]);
     assert_eq!(FlexPrint::parse("H05VV-F 3G1.0").maker, None);
+    assert_eq!(FlexPrint::parse("SVT 3X18AWG c(UL)us").maker, None);
+    assert_eq!(FlexPrint::parse("ALDERMOOR CABLE CO.,LTD. RVV 3X1.0").maker.as_deref(), Some("ALDERMOOR"));
     let name = FlexPrint::parse("ALDERMOOR");
     assert!(name.says_nothing() && name.maker.is_some());
 }

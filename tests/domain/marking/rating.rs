@@ -171,6 +171,13 @@ fn size_of_one_digit_keeps_away_from_its_neighbours() {
 }
 
 #[test]
+fn plain_millimetres_are_a_size_only_before_the_word_cable() {
+    assert_eq!(seen(Rating::parse("1.5mm cable").area, Unit::SquareMillimetre), Some(expected(1.5, 0.01)));
+    assert_eq!(Rating::parse("1.5mm").area, None);
+    assert_eq!(Rating::parse("1.5mm cable").length, None);
+}
+
+#[test]
 fn length_is_read_however_it_is_spelt() {
     for (print, value, step) in [
         ("2m", 2.0, 1.0),
