@@ -1,8 +1,9 @@
 //! What a check found: outcome, how much it matters, evidence and reason, all as data; the sentences are made in `words`.
 
 use super::decision::Probability;
+use super::physics::metal::{Candidate, Explanation};
 use super::quantity::Amount;
-use super::question::{Question, Target};
+use super::question::{Core, Question, Target};
 use super::sample::Place;
 use super::standard::Clause;
 
@@ -245,6 +246,83 @@ pub enum Reason {
     },
     /// Readings outside what an instrument can show.
     OutOfRange,
+    /// The cores' resistance over length decides, see the evidence.
+    CoresMeasured {
+        /// Where the temperature of the room came from.
+        room: RoomTemperature,
+        /// What could explain the worst core if it had the area it is held to; `None` where no core breaks its limit.
+        explanation: Option<Explanation>,
+        /// What makes the break a danger; `None` where nothing does.
+        danger: Option<CoreDanger>,
+    },
+    /// A core has no path from end to end.
+    CoreOpen {
+        /// The core.
+        core: Core,
+    },
+    /// The heat balance of the straight flex in still air.
+    HeatBalance {
+        /// The claimed current.
+        current: Amount,
+        /// Where the conductors settle at it; `None` where they never settle.
+        conductor: Option<Amount>,
+        /// The current that brings them to 60 °C.
+        carries: Amount,
+    },
+    /// The metals that cannot be told apart, the likeliest first.
+    Metals(Vec<Candidate>),
+    /// Cores read joined at both ends, against the same cores read alone.
+    CoresJoined {
+        /// What the cores alone lead to.
+        expected: Amount,
+        /// What was read.
+        read: Amount,
+    },
+    /// An answer that should be among those that fit is not: a mark or a name is missing.
+    NotAmong {
+        /// The question.
+        question: &'static str,
+        /// The code of the answer that was not given.
+        answer: &'static str,
+    },
+    /// The fuse's rating against the largest that something else allows.
+    FuseAgainst {
+        /// The rating of the fuse; `None` where it is only known to be above the limit.
+        fuse: Option<Amount>,
+        /// The largest it may be.
+        limit: Amount,
+    },
+    /// What is printed there is what breaks the rule, or cannot be understood.
+    Reads {
+        /// The print.
+        print: String,
+    },
+    /// An RCD, a timer or electronics may hold the poles open while the lead is dead: silence then proves nothing.
+    PolesOpenWhenDead,
+    /// The insulation was not tested at the voltage that decides: 500 V d.c., or 250 V where surge parts are fitted.
+    WrongTestVoltage,
+    /// The earth path keeps its limit, but the cores were not read: a short lead with far too little copper keeps it too.
+    ClearsOnlyWithCores,
+}
+
+/// Where the temperature of the room came from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RoomTemperature {
+    /// It was read.
+    Read,
+    /// Nobody read it: taken as 20 °C, give or take 5 K.
+    Assumed,
+}
+
+/// What makes too little conductor a danger.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum CoreDanger {
+    /// A core has more than one and a half times the resistance allowed.
+    HalfAsMuchAgain,
+    /// The flex overheats at the claimed current.
+    Overheats,
+    /// In a fault the earth core opens before the fuse.
+    EarthOpensFirst,
 }
 
 pub use super::question::ClaimPlace;
@@ -266,4 +344,6 @@ pub enum Needed {
     CoreResistance,
     /// The preconditions of dead readings: switches on, fuse in, nothing connected.
     ReadingsPrepared,
+    /// The length of the piece whose cores were read.
+    PieceLength,
 }

@@ -1,6 +1,6 @@
 //! The print along a flex, said back in plain English.
 
-use super::number::sized;
+use super::number::amount;
 use crate::domain::marking::{Meaning, Oddity, Piece};
 use crate::domain::quantity::Measurand;
 use crate::domain::standard::cord_type::{CordType, Duty, Family, Use};
@@ -16,14 +16,14 @@ pub fn phrase(means: &Meaning) -> String {
     match means {
         Meaning::Aluminium => "the conductor is aluminium".to_owned(),
         Meaning::ApprovalMark => "a mark of approval or origin, as claimed".to_owned(),
-        Meaning::Area(area) => format!("{} of conductor in each core", sized(area.amount())),
+        Meaning::Area(area) => format!("{} of conductor in each core", amount(area.amount())),
         Meaning::Conductor(form) => conductor(*form).to_owned(),
         Meaning::Construction(part) => construction(*part).to_owned(),
         Meaning::Cores(1) => "one core".to_owned(),
         Meaning::Cores(count) => format!("{count} cores"),
         Meaning::CoresWithEarth(count) => format!("{count} cores, one of them green-and-yellow for earth"),
         Meaning::CoresWithoutEarth(count) => format!("{count} cores, none of them green-and-yellow"),
-        Meaning::Gauge(gauge, area) => format!("American wire gauge {gauge}, about {}", sized(area.amount())),
+        Meaning::Gauge(gauge, area) => format!("American wire gauge {gauge}, about {}", amount(area.amount())),
         Meaning::Harmonisation(relation) => harmonisation(*relation).to_owned(),
         Meaning::Insulation(of) => format!("insulated in {}", compound(*of)),
         Meaning::InsulationAndSheath(inner, outer) if inner == outer => {
@@ -55,17 +55,17 @@ pub fn oddity(oddity: &Oddity) -> String {
             )
         }
         Oddity::LookAlike { printed, taken } => format!("{printed} is no designation; it was read as {taken}"),
-        Oddity::NoSuchSize { area } => format!("flexes are not made with {}", sized(area.amount())),
+        Oddity::NoSuchSize { area } => format!("flexes are not made with {}", amount(area.amount())),
         Oddity::TooThickForLight { area, at_most } => {
-            let (area, at_most) = (sized(area.amount()), sized(at_most.amount()));
-            format!("this light type is made up to {at_most}, and the print says {area}")
+            let (size, at_most) = (amount(area.amount()), amount(at_most.amount()));
+            format!("this light type is made up to {at_most}, and the print says {size}")
         }
         Oddity::TooThinForOrdinary { area, at_least } => {
-            let (area, at_least) = (sized(area.amount()), sized(at_least.amount()));
-            format!("this type is made from {at_least} on, and the print says {area}")
+            let (size, at_least) = (amount(area.amount()), amount(at_least.amount()));
+            format!("this type is made from {at_least} on, and the print says {size}")
         }
         Oddity::VoltagesDiffer { by_type, in_figures } => {
-            let (by_type, in_figures) = (sized(by_type.amount()), sized(in_figures.amount()));
+            let (by_type, in_figures) = (amount(by_type.amount()), amount(in_figures.amount()));
             format!("the type stands for {by_type} between cores, the figures say {in_figures}")
         }
     }

@@ -1,6 +1,6 @@
 //! Why what was typed is no reading, and how to type it.
 
-use super::number::amount;
+use super::number::in_unit;
 use crate::domain::quantity::{Amount, QuantityKind, Unit};
 
 /// What was typed is no reading. Each keeps what was typed, untouched.
@@ -61,6 +61,17 @@ pub enum InputProblem {
         /// The unit that was typed.
         unit: Unit,
     },
+    /// More than any instrument of this trade shows.
+    OutOfReach {
+        /// What was typed.
+        typed: String,
+        /// What was asked.
+        asked: QuantityKind,
+        /// What it reads as.
+        value: Amount,
+        /// The unit it was typed in.
+        unit: Unit,
+    },
     /// A number of things outside what can be.
     OutsideCount {
         /// What was typed.
@@ -108,6 +119,7 @@ impl InputProblem {
             | Self::NotANumber { typed }
             | Self::NotMoreThanZero { typed, .. }
             | Self::OtherQuantity { typed, .. }
+            | Self::OutOfReach { typed, .. }
             | Self::OutsideCount { typed, .. }
             | Self::TooCold { typed }
             | Self::TooLong { typed }
@@ -122,16 +134,19 @@ impl InputProblem {
             Self::Empty => "nothing is typed".to_owned(),
             Self::AmbiguousSeparators { typed } => format!("{typed} could be two different numbers"),
             Self::Negative { asked, value, unit, .. } => {
-                format!("{} cannot be less than zero, got {}", noun(*asked), amount(*value, *unit))
+                format!("{} cannot be less than zero, got {}", noun(*asked), in_unit(*value, *unit))
             }
             Self::NoOverRange { typed, asked } => format!("{} must be a number, got {typed}", noun(*asked)),
             Self::NotACount { typed } => format!("this must be a whole number, got {typed}"),
             Self::NotANumber { typed } => format!("this must be a number, got {typed}"),
             Self::NotMoreThanZero { asked, value, unit, .. } => {
-                format!("{} must be more than zero, got {}", noun(*asked), amount(*value, *unit))
+                format!("{} must be more than zero, got {}", noun(*asked), in_unit(*value, *unit))
             }
             Self::OtherQuantity { asked, unit, .. } => {
                 format!("this is {}, got {} ({})", noun(*asked), unit.symbol(), noun(unit.kind()))
+            }
+            Self::OutOfReach { asked, value, unit, .. } => {
+                format!("no instrument shows a {} of {}", noun(*asked), in_unit(*value, *unit))
             }
             Self::OutsideCount { typed, least, most } => format!("this must be from {least} to {most}, got {typed}"),
             Self::TooCold { typed } => format!("nothing is colder than \u{2212}273.15\u{A0}°C, got {typed}"),
@@ -156,6 +171,7 @@ impl InputProblem {
             }
             Self::NotMoreThanZero { .. } => "Zero the instrument and read again.",
             Self::OtherQuantity { .. } => "Check which reading this is, or leave the unit away and tap it.",
+            Self::OutOfReach { .. } => "Look at the unit again.",
             Self::OutsideCount { .. } => "Count again.",
             Self::TooCold { .. } => "Type the temperature in degrees Celsius.",
             Self::TooLong { .. } => "Type only the number and its unit.",

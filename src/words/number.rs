@@ -4,7 +4,6 @@
 //! same on every device: only Rust's own formatting is used.
 
 use crate::domain::decision::Probability;
-use crate::domain::finding::Bound;
 use crate::domain::quantity::{Amount, QuantityKind, Unit};
 use crate::domain::reading::{Reading, Shown};
 
@@ -17,67 +16,76 @@ const SIGNIFICANT_DIGITS: i32 = 4;
 /// Decimals that are ever written.
 const MOST_DECIMALS: i32 = 9;
 
+/// A value in the unit that suits its size, to four significant digits, without idle zeros: "8.3 mΩ".
+pub fn amount(amount: Amount) -> String {
+    in_unit(amount, suited(amount))
+}
+
 /// A value in a unit, to four significant digits; in the unit that suits its size where the given one measures something else.
-pub fn amount(amount: Amount, unit: Unit) -> String {
-    let Some(number) = amount.in_unit(unit) else { return sized(amount) };
-    let decimals = SIGNIFICANT_DIGITS - 1 - leading_place(number);
-    with_unit(&without_idle_zeros(&fixed(number, decimals)), unit)
+pub fn in_unit(amount: Amount, unit: Unit) -> String {
+    let unit = if unit.kind() == amount.kind() { unit } else { suited(amount) };
+    with_unit(&number(amount.in_unit(unit).unwrap_or_default()), unit)
 }
 
-/// A value in the unit that suits its size.
-pub fn sized(value: Amount) -> String {
-    amount(value, unit_for(value))
+/// A value without decimals, for what a model says.
+pub fn rounded(amount: Amount) -> String {
+    let unit = suited(amount);
+    with_unit(&fixed(amount.in_unit(unit).unwrap_or_default(), 0), unit)
 }
 
-/// A value and its doubt with coverage factor 2 (about 95 %), from the standard uncertainty `u`: "0.830 Ω ± 0.042 Ω".
+/// A plain number to four significant digits, without idle zeros; whole numbers keep every digit.
+pub fn number(value: f64) -> String {
+    without_idle_zeros(&fixed(value, SIGNIFICANT_DIGITS - 1 - leading_place(value)))
+}
+
+/// A value and its doubt with coverage factor 2 (about 95 %): "0.830 Ω ± 0.042 Ω". Without any doubt, the value alone.
 ///
-/// The doubt has two significant digits and the value ends at the same decimal (GUM 7.2.6). Without a doubt only the value is written.
-pub fn with_doubt(value: Amount, u: Amount, unit: Unit) -> String {
-    let (Some(number), Some(doubt)) = (value.in_unit(unit), u.difference_in(unit).map(|u| 2.0 * u)) else {
-        return sized(value);
-    };
-    if doubt <= 0.0 || !doubt.is_finite() {
-        return amount(value, unit);
-    }
-    // Rounding may carry a doubt of 0.0996 to 0.10, one place up.
-    let rounded: f64 = format!("{doubt:.1e}").parse().unwrap_or(doubt);
-    let decimals = 1 - leading_place(rounded);
-    let value = with_unit(&to_place(number, decimals), unit);
-    let doubt = with_unit(&to_place(rounded, decimals), unit);
-    format!("{value} ± {doubt}")
+/// The doubt has two significant digits and the value ends at the same decimal (GUM 7.2.6).
+pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
+    let unit = suited(value);
+    let Some(doubt) = Doubt::expanded(standard_uncertainty, unit) else { return in_unit(value, unit) };
+    let number = value.in_unit(unit).unwrap_or_default();
+    format!("{} ± {}", with_unit(&to_place(number, doubt.decimals), unit), doubt.text(unit))
 }
 
-/// What stood on the display, with the digits that were typed.
-pub fn shown(reading: &Reading) -> String {
+/// What an instrument showed, with the digits and in the unit that were typed, and its doubt where it has a number.
+pub fn reading(reading: &Reading) -> String {
     let unit = reading.unit;
     let as_typed = |value: Amount| {
         let step = reading.step.in_unit(unit).filter(|step| *step > 0.0);
         match (value.in_unit(unit), step) {
             (Some(number), Some(step)) => with_unit(&fixed(number, -leading_place(step)), unit),
-            _ => amount(value, unit),
+            _ => in_unit(value, unit),
         }
     };
     match reading.shown {
-        Shown::Value(value) => as_typed(value),
+        Shown::Value(value) => match reading.standard_uncertainty().and_then(|u| Doubt::expanded(u, unit)) {
+            Some(doubt) => format!("{} ± {}", as_typed(value), doubt.text(unit)),
+            None => as_typed(value),
+        },
         Shown::Above(value) => format!("more than {}", as_typed(value)),
         Shown::Below(value) => format!("less than {}", as_typed(value)),
-        Shown::Open => "over range".to_owned(),
+        Shown::Open => "over range: no path at all".to_owned(),
     }
 }
 
-/// A limit: "at least 9.5 mm".
-pub fn bound(bound: &Bound, unit: Unit) -> String {
-    match *bound {
-        Bound::AtLeast(low) => format!("at least {}", amount(low, unit)),
-        Bound::AtMost(high) => format!("at most {}", amount(high, unit)),
-        Bound::Between(low, high) => format!("from {} to {}", amount(low, unit), amount(high, unit)),
-    }
+/// An expanded uncertainty (k = 2), cut to two significant digits.
+struct Doubt {
+    rounded: f64,
+    decimals: i32,
 }
 
-/// One value, or two where they differ: "230 V", "220 V to 240 V".
-pub fn span(low: Amount, high: Amount, unit: Unit) -> String {
-    let (first, last) = (amount(low, unit), amount(high, unit));
-    if first == last { first } else { format!("{first} to {last}") }
+impl Doubt {
+    fn expanded(standard_uncertainty: Amount, unit: Unit) -> Option<Self> {
+        let doubt = 2.0 * standard_uncertainty.difference_in(unit)?;
+        // Rounding may carry 0.0996 to 0.10, one place up.
+        let rounded: f64 = format!("{doubt:.1e}").parse().ok()?;
+        (rounded > 0.0 && rounded.is_finite()).then(|| Self { rounded, decimals: 1 - leading_place(rounded) })
+    }
+
+    fn text(&self, unit: Unit) -> String {
+        with_unit(&to_place(self.rounded, self.decimals), unit)
+    }
 }
 
 /// What a probability was reckoned from.
@@ -85,44 +93,43 @@ pub fn span(low: Amount, high: Amount, unit: Unit) -> String {
 pub enum Grounds {
     /// A number on a display, which always has a doubt.
     Number,
-    /// An over-range display, which can leave none.
-    OverRange,
+    /// A display that said "more than" or "less than", which can leave none.
+    BeyondRange,
 }
 
-/// A probability: "about 97 %", "under 1 in 1000". Certainty is only ever claimed of an over-range display.
-pub fn probability(probability: Probability, grounds: Grounds) -> String {
+/// A chance in words: "about 97 in 100", "under 1 in 1000". A reading far from its limit comes out as nought or one in binary numbers;
+/// certainty is claimed all the same only where a display said "more than" or "less than".
+pub fn chance(probability: Probability, grounds: Grounds) -> String {
     let p = probability.value();
-    let is_certain = grounds == Grounds::OverRange;
-    let space = NO_BREAK_SPACE;
-    if is_certain && p >= 1.0 {
-        format!("100{space}%")
-    } else if is_certain && p <= 0.0 {
-        format!("0{space}%")
+    let is_beyond = grounds == Grounds::BeyondRange;
+    if is_beyond && p <= 0.0 {
+        "none".to_owned()
+    } else if is_beyond && p >= 1.0 {
+        "certain".to_owned()
     } else if p < 0.001 {
-        format!("under 1{space}in{space}1000")
+        "under 1 in 1000".to_owned()
     } else if p > 0.999 {
-        format!("over 999{space}in{space}1000")
+        "over 999 in 1000".to_owned()
     } else if (0.0095..0.9905).contains(&p) {
-        format!("about {:.0}{space}%", p * 100.0)
+        format!("about {:.0} in 100", p * 100.0)
     } else {
-        format!("about {:.0}{space}in{space}1000", p * 1000.0)
+        format!("about {:.0} in 1000", p * 1000.0)
     }
 }
 
-/// The unit that suits a value's size.
-pub fn unit_for(value: Amount) -> Unit {
+/// The unit in which a value reads best.
+fn suited(value: Amount) -> Unit {
     let at_least = |unit: Unit, least: f64| value.in_unit(unit).is_some_and(|number| number.abs() >= least);
     match value.kind() {
         QuantityKind::Area => Unit::SquareMillimetre,
         QuantityKind::Current if at_least(Unit::Ampere, 0.1) => Unit::Ampere,
         QuantityKind::Current => Unit::Milliampere,
-        QuantityKind::Length if at_least(Unit::Metre, 1.0) => Unit::Metre,
+        QuantityKind::Length if at_least(Unit::Millimetre, 500.0) => Unit::Metre,
         QuantityKind::Length => Unit::Millimetre,
         QuantityKind::Mass if at_least(Unit::Kilogram, 1.0) => Unit::Kilogram,
         QuantityKind::Mass => Unit::Gram,
         QuantityKind::Potential => Unit::Volt,
-        // Labels print thousands of watts, so kilowatts begin late.
-        QuantityKind::Power if at_least(Unit::Kilowatt, 10.0) => Unit::Kilowatt,
+        // Labels print thousands of watts.
         QuantityKind::Power => Unit::Watt,
         QuantityKind::Resistance if at_least(Unit::Gigohm, 1.0) => Unit::Gigohm,
         QuantityKind::Resistance if at_least(Unit::Megohm, 1.0) => Unit::Megohm,

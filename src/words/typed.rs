@@ -52,7 +52,7 @@ pub fn parse_reading(
     let (beyond, text) = beyond_range(&text);
     let Number { value, step, unit } = number(typed, text, asked, unit_tapped)?;
     let amount = Amount::new(value, unit);
-    check_sign(typed, asked, value, unit)?;
+    check_size(typed, asked, value, unit)?;
     let shown = match beyond {
         None => Shown::Value(amount),
         Some(Beyond::Above) => Shown::Above(amount),
@@ -248,29 +248,39 @@ fn unit(typed: &str, rest: &str, asked: QuantityKind, unit_tapped: Unit) -> Resu
     }
 }
 
-fn check_sign(typed: &str, asked: QuantityKind, value: f64, unit: Unit) -> Result<(), InputProblem> {
+fn check_size(typed: &str, asked: QuantityKind, value: f64, unit: Unit) -> Result<(), InputProblem> {
     let typed = typed.to_owned();
     let amount = Amount::new(value, unit);
-    match asked {
-        QuantityKind::Temperature if value < -273.15 => Err(InputProblem::TooCold { typed }),
+    let can_be_negative = asked == QuantityKind::Temperature;
+    let is_always_more = matches!(
+        asked,
         QuantityKind::Area | QuantityKind::Length | QuantityKind::Mass | QuantityKind::ResistancePerLength
-            if value <= 0.0 =>
-        {
-            Err(InputProblem::NotMoreThanZero { typed, asked, value: amount, unit })
-        }
-        QuantityKind::Current | QuantityKind::Potential | QuantityKind::Power | QuantityKind::Resistance
-            if value < 0.0 =>
-        {
-            Err(InputProblem::Negative { typed, asked, value: amount, unit })
-        }
-        QuantityKind::Area
-        | QuantityKind::Current
-        | QuantityKind::Length
-        | QuantityKind::Mass
-        | QuantityKind::Potential
-        | QuantityKind::Power
-        | QuantityKind::Resistance
-        | QuantityKind::ResistancePerLength
-        | QuantityKind::Temperature => Ok(()),
+    );
+    if can_be_negative && value < -273.15 {
+        Err(InputProblem::TooCold { typed })
+    } else if is_always_more && value <= 0.0 {
+        Err(InputProblem::NotMoreThanZero { typed, asked, value: amount, unit })
+    } else if value < 0.0 && !can_be_negative {
+        Err(InputProblem::Negative { typed, asked, value: amount, unit })
+    } else if is_within_reach(amount) {
+        Ok(())
+    } else {
+        Err(InputProblem::OutOfReach { typed, asked, value: amount, unit })
     }
+}
+
+/// Whether any instrument of this trade could show it: more is a slip of the unit.
+fn is_within_reach(amount: Amount) -> bool {
+    let (unit, most) = match amount.kind() {
+        QuantityKind::Area => (Unit::SquareMillimetre, 1e4),
+        QuantityKind::Current => (Unit::Ampere, 1e4),
+        QuantityKind::Length => (Unit::Metre, 1e3),
+        QuantityKind::Mass => (Unit::Kilogram, 1e3),
+        QuantityKind::Potential => (Unit::Volt, 1e5),
+        QuantityKind::Power => (Unit::Watt, 1e6),
+        QuantityKind::Resistance => (Unit::Gigohm, 1e4),
+        QuantityKind::ResistancePerLength => (Unit::OhmPerKilometre, 1e9),
+        QuantityKind::Temperature => (Unit::DegreeCelsius, 400.0),
+    };
+    amount.in_unit(unit).is_some_and(|number| number.is_finite() && number.abs() <= most)
 }

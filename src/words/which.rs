@@ -1,29 +1,34 @@
-//! Which one of several a sentence speaks of.
-
-use std::borrow::Cow;
+//! Which one of several is meant: "socket 2", "the brown core", "the package".
 
 use crate::domain::question::{ClaimPlace, Core, Target};
 use crate::domain::sample::Kind;
 
-/// The noun phrase for a target, with its article: "socket 2", "the brown (line) core", "the package".
-pub fn which(target: Target, kind: Kind) -> Cow<'static, str> {
-    Cow::Borrowed(match (target, kind) {
-        (Target::Sample, _) => "this sample",
-        (Target::Socket(number), Kind::ExtensionLead) => return Cow::Owned(format!("socket\u{A0}{number}")),
-        (Target::Socket(_), Kind::CordSet) => "the connector",
-        (Target::Core(Core::Line), _) => "the brown (line) core",
-        (Target::Core(Core::Neutral), _) => "the blue (neutral) core",
-        (Target::Core(Core::Earth), _) => "the green-and-yellow (earth) core",
-        (Target::Claim(place), kind) => claim_place(place, kind),
-    })
+/// The one that is meant, as it stands in the middle of a sentence.
+pub fn which(target: Target, kind: Kind) -> String {
+    match target {
+        Target::Sample => "the sample".to_owned(),
+        Target::Socket(_) if kind == Kind::CordSet => "the connector".to_owned(),
+        Target::Socket(n) => format!("socket {n}"),
+        Target::Core(core) => self::core(core).to_owned(),
+        Target::Claim(place) => claim(place, kind).to_owned(),
+    }
 }
 
-/// The noun phrase for a place that can state a rating.
-pub const fn claim_place(place: ClaimPlace, kind: Kind) -> &'static str {
+/// A core by its colour and job.
+pub const fn core(core: Core) -> &'static str {
+    match core {
+        Core::Line => "the brown core (line)",
+        Core::Neutral => "the blue core (neutral)",
+        Core::Earth => "the green-and-yellow core (earth)",
+    }
+}
+
+/// A place that can state a rating.
+pub const fn claim(place: ClaimPlace, kind: Kind) -> &'static str {
     match (place, kind) {
-        (ClaimPlace::Listing, _) => "the seller's page",
+        (ClaimPlace::Listing, _) => "the seller’s page or sign",
         (ClaimPlace::Package, _) => "the package",
-        (ClaimPlace::Body, Kind::ExtensionLead) => "the body",
+        (ClaimPlace::Body, Kind::ExtensionLead) => "the body with the sockets",
         (ClaimPlace::Body, Kind::CordSet) => "the connector",
         (ClaimPlace::Plug, _) => "the plug",
         (ClaimPlace::Flex, _) => "the flex",

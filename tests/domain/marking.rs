@@ -1,6 +1,5 @@
 //! What is printed on products, read as the trade prints it.
 
-mod barcode;
 mod claims;
 mod flex;
 mod gauge;

@@ -15,67 +15,63 @@ pub struct Claims {
     ratings: Vec<(ClaimPlace, Rating)>,
 }
 
-/// Two places that state different things.
+/// What one place states of one quantity.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Claimed {
+    /// Where it stands.
+    pub place: ClaimPlace,
+    /// The value as printed; of a range, the lowest.
+    pub from: Amount,
+    /// The highest of a range; else the same.
+    pub to: Amount,
+    /// The smallest base value that the print may stand for.
+    lowest: f64,
+    /// The largest base value that the print may stand for.
+    highest: f64,
+}
+
+/// Two places that cannot both be right.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Disagreement {
+    /// The quantity they disagree on.
+    pub kind: QuantityKind,
     /// The place that states the higher value, and the value.
     pub higher: (ClaimPlace, Amount),
     /// The place that states the lower value, and the value.
     pub lower: (ClaimPlace, Amount),
 }
 
-impl Disagreement {
-    /// What the places disagree about.
-    pub const fn kind(&self) -> QuantityKind {
-        self.higher.1.kind()
-    }
-}
-
-/// Every claim by quantity and place.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ClaimsTable {
-    /// The places that state anything, weakest evidence first: the columns.
-    pub places: Vec<ClaimPlace>,
-    /// One row for each quantity that any place states.
-    pub rows: Vec<ClaimsRow>,
-}
-
-/// The claims of one quantity.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ClaimsRow {
-    /// The quantity.
-    pub kind: QuantityKind,
-    /// What each place states, lowest and highest (equal where one value is printed), in the order of the table's places.
-    pub cells: Vec<Option<(Amount, Amount)>>,
-}
-
-/// What one place states of one quantity.
-struct Claim {
-    stated: (Amount, Amount),
-    /// The smallest and largest base value the print may stand for.
-    declared: (f64, f64),
-}
-
-impl Claim {
-    fn new<Q: Measurand>(lowest: &Stated<Q>, highest: &Stated<Q>) -> Self {
-        Self {
-            stated: (lowest.amount(), highest.amount()),
-            declared: (lowest.lowest().base(), highest.highest().base()),
-        }
+impl Claimed {
+    fn new<Q: Measurand>(place: ClaimPlace, from: &Stated<Q>, to: &Stated<Q>) -> Self {
+        let (lowest, highest) = (from.lowest().base(), to.highest().base());
+        Self { place, from: from.amount(), to: to.amount(), lowest, highest }
     }
 
-    fn of(rating: &Rating, kind: QuantityKind) -> Option<Self> {
+    fn of(place: ClaimPlace, rating: &Rating, kind: QuantityKind) -> Option<Self> {
         match kind {
-            QuantityKind::Potential => rating.voltage.map(|(lowest, highest)| Self::new(&lowest, &highest)),
-            QuantityKind::Current => rating.current.map(|one| Self::new(&one, &one)),
-            QuantityKind::Power => rating.power.map(|one| Self::new(&one, &one)),
-            QuantityKind::Length => rating.length.map(|one| Self::new(&one, &one)),
-            QuantityKind::Area => rating.area.map(|one| Self::new(&one, &one)),
+            QuantityKind::Potential => rating.voltage.map(|(from, to)| Self::new(place, &from, &to)),
+            QuantityKind::Current => rating.current.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Power => rating.power.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Length => rating.length.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Area => rating.area.map(|one| Self::new(place, &one, &one)),
             QuantityKind::Mass
             | QuantityKind::Resistance
             | QuantityKind::ResistancePerLength
             | QuantityKind::Temperature => None,
         }
+    }
+
+    /// What makes it impossible that both are right, if anything does.
+    fn against(&self, other: &Self) -> Option<Disagreement> {
+        let (higher, lower) = if self.lowest > other.highest {
+            (self, other)
+        } else if other.lowest > self.highest {
+            (other, self)
+        } else {
+            return None;
+        };
+        let kind = higher.from.kind();
+        Some(Disagreement { kind, higher: (higher.place, higher.from), lower: (lower.place, lower.to) })
     }
 }
 
@@ -84,7 +80,8 @@ impl Claims {
     pub fn new<'a>(printed: impl Iterator<Item = (ClaimPlace, &'a str)>, flex: Option<&FlexPrint>) -> Self {
         let mut ratings: Vec<_> = printed.map(|(place, print)| (place, Rating::parse(print))).collect();
         if let Some(area) = flex.and_then(FlexPrint::stated_area) {
-            let own = Rating { area: Some(area), cores: flex.and_then(|flex| flex.cores), ..Rating::default() };
+            let cores = flex.and_then(|flex| flex.cores.map(|count| (count, flex.has_earth)));
+            let own = Rating { area: Some(area), cores, ..Rating::default() };
             match ratings.iter_mut().find(|(place, _)| *place == ClaimPlace::Flex) {
                 Some((_, rating)) => {
                     *rating = Rating { area: own.area, cores: own.cores.or(rating.cores), ..rating.clone() }
@@ -139,38 +136,25 @@ impl Claims {
             .map(|stated| Measured::rectangular(stated.value, stated.step / 2.0))
     }
 
+    /// Everything stated of one quantity, place by place.
+    pub fn stated(&self, kind: QuantityKind) -> Vec<Claimed> {
+        self.ratings.iter().filter_map(|(place, rating)| Claimed::of(*place, rating, kind)).collect()
+    }
+
+    /// The quantities that any place states, in the order of a rating plate.
+    pub fn quantities(&self) -> impl Iterator<Item = QuantityKind> + '_ {
+        COMPARED.into_iter().filter(|kind| !self.stated(*kind).is_empty())
+    }
+
     /// Every two places whose statements of one quantity cannot both hold, however coarsely their digits are read.
     pub fn disagreements(&self) -> Vec<Disagreement> {
-        COMPARED.into_iter().flat_map(|kind| self.disagreements_about(kind)).collect()
-    }
-
-    fn disagreements_about(&self, kind: QuantityKind) -> Vec<Disagreement> {
-        let claims: Vec<_> =
-            self.ratings.iter().filter_map(|(place, rating)| Some((*place, Claim::of(rating, kind)?))).collect();
-        let mut found = Vec::new();
-        for (at, (place, claim)) in claims.iter().enumerate() {
-            for (other_place, other) in claims.iter().skip(at + 1) {
-                if claim.declared.0 > other.declared.1 {
-                    found
-                        .push(Disagreement { higher: (*place, claim.stated.0), lower: (*other_place, other.stated.1) });
-                } else if other.declared.0 > claim.declared.1 {
-                    found
-                        .push(Disagreement { higher: (*other_place, other.stated.0), lower: (*place, claim.stated.1) });
-                }
-            }
-        }
-        found
-    }
-
-    /// What each place states of each quantity.
-    pub fn table(&self) -> ClaimsTable {
-        let cell = |rating: &Rating, kind| Claim::of(rating, kind).map(|claim| claim.stated);
-        let rows = COMPARED
-            .into_iter()
-            .map(|kind| ClaimsRow { kind, cells: self.ratings.iter().map(|(_, rating)| cell(rating, kind)).collect() });
-        ClaimsTable {
-            places: self.ratings.iter().map(|(place, _)| *place).collect(),
-            rows: rows.filter(|row| row.cells.iter().any(Option::is_some)).collect(),
-        }
+        let of_kind = |kind| {
+            let stated = self.stated(kind);
+            let others = |at: usize| stated.iter().skip(at + 1);
+            let found =
+                stated.iter().enumerate().flat_map(|(at, one)| others(at).filter_map(move |other| one.against(other)));
+            found.collect::<Vec<_>>()
+        };
+        self.quantities().flat_map(of_kind).collect()
     }
 }

@@ -29,7 +29,7 @@ pub struct FlexPrint {
     /// Perhaps the maker's name: the first words that mean nothing else.
     pub maker: Option<String>,
     /// Marks of approval and origin, as they are printed.
-    pub marks: Vec<String>,
+    pub origin_marks: Vec<String>,
     /// Numbers of standards, as they are printed.
     pub standards: Vec<String>,
     /// Each piece that was understood, in the order of the print.

@@ -212,7 +212,7 @@ impl<'a> FlexReader<'a> {
         }
         if MARKS.contains(&word) {
             let printed = self.printed(1);
-            self.flex.marks.push(printed);
+            self.flex.origin_marks.push(printed);
             return Some(self.understand(1, Meaning::ApprovalMark));
         }
         (PLAIN_WORDS.contains(&word) || word == "X").then_some(1)

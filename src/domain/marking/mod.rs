@@ -1,6 +1,5 @@
 //! What is printed on a product, read as the trade prints it. Parsing is total: what cannot be read is kept and said back.
 
-mod barcode;
 mod claims;
 mod cord_name;
 mod cores;
@@ -18,8 +17,7 @@ mod rating_word;
 mod stated;
 mod token;
 
-pub use barcode::{Gtin, gtin};
-pub use claims::{Claims, ClaimsRow, ClaimsTable, Disagreement};
+pub use claims::{Claimed, Claims, Disagreement};
 pub use designation::Designation;
 pub use flex::{FlexPrint, Oddity};
 pub use ingress::Ingress;

@@ -22,8 +22,8 @@ pub struct Rating {
     pub length: Option<Stated<Length>>,
     /// Cross-section of a core.
     pub area: Option<Stated<Area>>,
-    /// How many cores the flex has.
-    pub cores: Option<u8>,
+    /// How many cores the flex has, and whether one of them is an earth: `3G1.5` says so, other print does not tell.
+    pub cores: Option<(u8, Option<bool>)>,
     /// Supply frequencies.
     pub frequencies: Vec<Hertz>,
     /// The flex's own rated voltage, such as 300/500 V.

@@ -2,7 +2,7 @@
 
 use super::Stated;
 use super::cord_name::{national_type, numbered_type_at, standard_at};
-use super::cores::{Cores, area_of_gauge, cores, gauge_at, named_size};
+use super::cores::{Cores, Joint, area_of_gauge, cores, gauge_at, named_size};
 use super::designation::designation;
 use super::figure::Figure;
 use super::ingress::ingress_at;
@@ -169,7 +169,8 @@ impl<'a> RatingReader<'a> {
     }
 
     fn put_cores(&mut self, cores: &Cores) {
-        self.rating.cores = self.rating.cores.or(cores.count);
+        let has_earth = (cores.joint == Joint::WithEarth).then_some(true);
+        self.rating.cores = self.rating.cores.or(cores.count.map(|count| (count, has_earth)));
         self.rating.area = self.rating.area.or(cores.area);
     }
 

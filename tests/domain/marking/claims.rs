@@ -49,7 +49,7 @@ fn length_is_the_shortest_claim() {
 #[test]
 fn places_disagree_where_their_digits_cannot_overlap() {
     let found = claims(&[(Listing, "13A 250V 3000W 2m"), (Body, "10A 250V 2500W 2m")], None).disagreements();
-    let kinds: Vec<_> = found.iter().map(|one| (one.kind(), one.higher.0, one.lower.0)).collect();
+    let kinds: Vec<_> = found.iter().map(|one| (one.kind, one.higher.0, one.lower.0)).collect();
     assert_eq!(kinds, [(QuantityKind::Current, Listing, Body), (QuantityKind::Power, Listing, Body)]);
     let current = found.first().expect("a disagreement");
     assert_eq!(current.higher.1, Amount::new(13.0, Unit::Ampere));
@@ -86,18 +86,26 @@ fn places_agree_where_their_digits_overlap() {
 }
 
 #[test]
-fn table_has_a_row_for_each_quantity_and_a_column_for_each_place() {
-    let table = claims(&[(Plug, "13A 250V"), (Listing, "13A 2m")], Some("H05VV-F 3G1.25")).table();
-    assert_eq!(table.places, [Listing, Plug, Flex]);
-    let rows: Vec<_> =
-        table.rows.iter().map(|row| (row.kind, row.cells.iter().map(Option::is_some).collect::<Vec<_>>())).collect();
+fn quantities_are_those_that_any_place_states() {
+    let claims = claims(&[(Plug, "13A 250V"), (Listing, "13A 2m")], Some("H05VV-F 3G1.25"));
+    let stated: Vec<_> = claims
+        .quantities()
+        .map(|kind| (kind, claims.stated(kind).iter().map(|claimed| claimed.place).collect::<Vec<_>>()))
+        .collect();
     assert_eq!(
-        rows,
+        stated,
         [
-            (QuantityKind::Potential, vec![false, true, false]),
-            (QuantityKind::Current, vec![true, true, false]),
-            (QuantityKind::Length, vec![true, false, false]),
-            (QuantityKind::Area, vec![false, false, true]),
+            (QuantityKind::Potential, vec![Plug]),
+            (QuantityKind::Current, vec![Listing, Plug]),
+            (QuantityKind::Length, vec![Listing]),
+            (QuantityKind::Area, vec![Flex]),
         ]
     );
+}
+
+#[test]
+fn range_keeps_both_ends() {
+    let claims = claims(&[(Body, "220-240V")], None);
+    let [voltage] = claims.stated(QuantityKind::Potential)[..] else { panic!("one claim") };
+    assert_eq!((voltage.from, voltage.to), (Amount::new(220.0, Unit::Volt), Amount::new(240.0, Unit::Volt)));
 }

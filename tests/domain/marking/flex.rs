@@ -137,7 +137,7 @@ fn british_standards_and_words_are_understood() {
 fn maker_marks_and_rest_are_kept_apart() {
     let flex = FlexPrint::parse("ALDERMOOR CABLE VDE <HAR> H05VV-F 3G1.0 E-77 70°C");
     assert_eq!(flex.maker.as_deref(), Some("ALDERMOOR"));
-    assert_eq!(flex.marks, ["VDE", "HAR"]);
+    assert_eq!(flex.origin_marks, ["VDE", "HAR"]);
     assert_eq!(flex.unread, ["E-77"]);
     assert_eq!(FlexPrint::parse("H05VV-F 3G1.0").maker, None);
     assert_eq!(FlexPrint::parse("SVT 3X18AWG c(UL)us").maker, None);
@@ -187,6 +187,16 @@ fn print_is_said_back_piece_by_piece() {
     let pieces = FlexPrint::parse("H05RN-F");
     let rubber = Meaning::InsulationAndSheath(Compound::Rubber, Compound::Polychloroprene);
     assert!(pieces.pieces().iter().any(|piece| piece.printed == "RN" && piece.means == rubber));
+}
+
+#[test]
+fn words_that_are_no_designation_are_kept() {
+    let flex = FlexPrint::parse("GLIMMER TOP QUALITY 900J");
+    assert!(flex.says_nothing());
+    assert_eq!(
+        (flex.maker.as_deref(), flex.unread.as_slice()),
+        (Some("GLIMMER TOP QUALITY"), ["900J".to_owned()].as_slice())
+    );
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! What must hold for any print whatever.
 
-use plugwary::domain::marking::{Claims, FlexPrint, Rating, gtin};
+use plugwary::domain::marking::{Claims, FlexPrint, Rating};
 use plugwary::domain::quantity::Measurand;
 use plugwary::domain::question::ClaimPlace;
 use proptest::prelude::*;
@@ -26,9 +26,10 @@ proptest! {
             prop_assert!(print.contains(piece.printed.as_str()), "{:?} is not in {:?}", piece.printed, print);
         }
         flex.oddities();
-        gtin(&print);
         let claims = Claims::new([(ClaimPlace::Body, print.as_str()), (ClaimPlace::Plug, "13A 250V")].into_iter(), Some(&flex));
-        claims.table();
+        for kind in claims.quantities() {
+            prop_assert!(!claims.stated(kind).is_empty());
+        }
         claims.disagreements();
     }
 

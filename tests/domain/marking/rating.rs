@@ -157,7 +157,7 @@ fn cores_and_size_are_read_together() {
         "H05VV-F 3G1.5",
     ] {
         let rating = Rating::parse(print);
-        assert_eq!(rating.cores, Some(3), "{print}");
+        assert_eq!(rating.cores.map(|(count, _)| count), Some(3), "{print}");
         assert_eq!(seen(rating.area, Unit::SquareMillimetre), Some(expected(1.5, 0.01)), "{print}");
         assert_eq!(rating.length, None, "{print}");
     }
@@ -168,6 +168,49 @@ fn cores_and_size_are_read_together() {
 #[test]
 fn size_of_one_digit_keeps_away_from_its_neighbours() {
     assert_eq!(seen(Rating::parse("3G1").area, Unit::SquareMillimetre), Some(expected(1.0, 0.01)));
+}
+
+#[test]
+fn letter_g_promises_an_earth_core_and_other_print_does_not_tell() {
+    assert_eq!(Rating::parse("3G1.25mm2").cores, Some((3, Some(true))));
+    assert_eq!(Rating::parse("3x1.25mm2").cores, Some((3, None)));
+}
+
+#[test]
+fn many_sockets_of_so_many_amperes_are_no_size_of_a_flex() {
+    let rating = Rating::parse("4x13A sockets 3G1.25");
+    assert_eq!(seen(rating.area, Unit::SquareMillimetre), Some(expected(1.25, 0.01)));
+    assert_eq!(Rating::parse("4 x 13A").area, None);
+}
+
+/// Lowest and highest volts, amperes, watts of whole labels.
+#[test]
+fn labels_are_read_whole() {
+    for (print, volts, amperes, watts) in [
+        ("13A 250V~", Some((250.0, 250.0)), Some(13.0), None),
+        ("10 A 250V~ 2500W MAX", Some((250.0, 250.0)), Some(10.0), Some(2500.0)),
+        ("Rated 13 Amp 230 volts", Some((230.0, 230.0)), Some(13.0), None),
+        ("MAX. LOAD 3120W", None, None, Some(3120.0)),
+        ("OUTPUT 5V 3A\n250V 10A", Some((250.0, 250.0)), Some(10.0), None),
+        (
+            "Input: AC 100-250V 50/60Hz 10A 2500W  Output: USB-A 5V/3A, USB-C PD 20W",
+            Some((100.0, 250.0)),
+            Some(10.0),
+            Some(2500.0),
+        ),
+        ("13A 250V~\nMAX 3250W\nFUSED\nBS1363/A", Some((250.0, 250.0)), Some(13.0), Some(3250.0)),
+        ("UNWOUND 13A 3120W / WOUND 5A 1200W", None, Some(13.0), Some(3120.0)),
+        ("", None, None, None),
+    ] {
+        let rating = Rating::parse(print);
+        let found = (
+            rating.voltage.map(|(low, high)| (low.value.base(), high.value.base())),
+            rating.current.map(|current| current.value.base()),
+            rating.power.map(|power| power.value.base()),
+        );
+        assert_eq!(found, (volts, amperes, watts), "{print}");
+        assert_eq!(rating.unread, Vec::<String>::new(), "{print}");
+    }
 }
 
 #[test]
@@ -224,6 +267,7 @@ fn what_cannot_be_read_is_kept_as_printed() {
     assert_eq!(rating.unread, ["Süper Kraft 900J XK-13A"]);
     assert_eq!(Rating::parse("RCD 30mA").unread, ["RCD 30mA"]);
     assert_eq!(Rating::parse("1.2.3 V").current, None);
+    assert_eq!(Rating::parse("Sparkle-O 13A").unread, ["Sparkle-O"]);
     assert!(Rating::parse("hello").says_nothing());
 }
 

@@ -56,7 +56,7 @@ proptest! {
                     Shown::Open => Some(0.0),
                 };
                 prop_assert!(number.is_some_and(f64::is_finite));
-                prop_assert!(!number::shown(&reading).is_empty());
+                prop_assert!(!number::reading(&reading).is_empty());
             }
             Err(problem) => {
                 prop_assert!(!problem.message().is_empty() && !problem.hint().is_empty());
@@ -69,7 +69,7 @@ proptest! {
     #[test]
     fn spelling_and_space_do_not_change_the_value(
         (unit, spellings) in prop::sample::select(SPELLINGS.to_vec()),
-        whole in 1_u32..100_000,
+        whole in 1_u32..400,
         decimals in "[0-9]{0,2}",
         gap in "|  ?|\u{A0}|\u{2009}",
         point in "[.,]",
@@ -85,7 +85,7 @@ proptest! {
     }
 
     #[test]
-    fn tapping_a_unit_is_typing_it(unit in unit_of_any(), whole in 1_u32..10_000, decimal in 0_u32..10) {
+    fn tapping_a_unit_is_typing_it(unit in unit_of_any(), whole in 1_u32..400, decimal in 0_u32..10) {
         let digits = format!("{whole}.{decimal}");
         let tapped = parse_reading(&digits, unit.kind(), unit, Instrument::HandMeter).map(|reading| (reading.shown, reading.step));
         let typed = format!("{digits} {}", unit.symbol());
@@ -95,9 +95,9 @@ proptest! {
     }
 
     #[test]
-    fn unit_of_writing_does_not_change_the_value(number in 0.001_f64..1000.0, (unit, other) in two_units()) {
+    fn unit_of_writing_does_not_change_the_value(number in 0.001_f64..400.0, (unit, other) in two_units()) {
         let value = Amount::new(number, unit);
-        let written = number::amount(value, other).replace('\u{2212}', "-");
+        let written = number::in_unit(value, other).replace('\u{2212}', "-");
         let back = parse_reading(&written, unit.kind(), other, Instrument::HandMeter);
         // Nine decimals and four digits are written; a value too small for its unit is written as zero, which no length may be.
         let numbers = back.ok().and_then(|reading| match reading.shown {
@@ -110,24 +110,20 @@ proptest! {
     }
 
     #[test]
-    fn written_reading_is_typed_again_alike(number in 1_u32..99_999, decimals in 0_u32..4, unit in unit_of_any()) {
-        let typed = match decimals {
-            0 => number.to_string(),
-            1 => format!("{}.{}", number / 10, number % 10),
-            2 => format!("{}.{:02}", number / 100, number % 100),
-            _ => format!("{}.{:03}", number / 1000, number % 1000),
-        };
+    fn written_reading_is_typed_again_alike(whole in 1_u32..400, decimals in "(\\.[0-9]{1,3})?", unit in unit_of_any()) {
+        let typed = format!("{whole}{decimals}");
         let reading = parse_reading(&typed, unit.kind(), unit, Instrument::HandMeter).expect("a reading");
-        let again = parse_reading(&number::shown(&reading), unit.kind(), unit, Instrument::HandMeter).expect("a reading");
+        let said = number::reading(&reading);
+        let value = said.split(" ± ").next().unwrap_or_default();
+        let again = parse_reading(value, unit.kind(), unit, Instrument::HandMeter).expect("a reading");
         prop_assert_eq!((reading.shown, reading.step), (again.shown, again.step));
     }
 
     #[test]
-    fn nothing_is_certain_but_over_range(p in 0.0_f64..=1.0) {
-        let said = number::probability(plugwary::domain::decision::Probability::new(p), number::Grounds::Number);
-        let figures: Vec<&str> = said.split(|c: char| !c.is_ascii_digit()).collect();
-        let claims_certainty = said.ends_with('%') && (figures.contains(&"0") || figures.contains(&"100"));
-        prop_assert!(!claims_certainty, "{}", said);
+    fn nothing_is_certain_but_beyond_range(p in 0.0_f64..=1.0) {
+        let said = number::chance(plugwary::domain::decision::Probability::new(p), number::Grounds::Number);
+        prop_assert!(said.ends_with("in 100") || said.ends_with("in 1000"));
+        prop_assert!(!said.contains("about 0 ") && !said.contains("about 100 ") && !said.contains("about 1000 "), "{}", said);
     }
 }
 

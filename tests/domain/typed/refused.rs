@@ -85,6 +85,14 @@ fn absurd_lengths_of_text_are_refused() {
 }
 
 #[test]
+fn what_no_instrument_shows_is_refused() {
+    expect_message("5000", Unit::Metre, "no instrument shows a length of 5000\u{A0}m");
+    expect_message("1001 m", Unit::Millimetre, "no instrument shows a length of 1001\u{A0}m");
+    assert!(parse_reading("1000", QuantityKind::Length, Unit::Metre, Instrument::Tape).is_ok());
+    expect_message("401", Unit::DegreeCelsius, "no instrument shows a temperature of 401\u{A0}°C");
+}
+
+#[test]
 fn counts_outside_their_bounds_are_refused() {
     let message = |typed| parse_count(typed, 1, 20).map_err(|problem| problem.message());
     assert_eq!(message("0"), Err("this must be from 1 to 20, got 0".to_owned()));
