@@ -62,7 +62,7 @@ pub(super) fn cores(tokens: &[Token], at: usize) -> Option<Cores> {
             let area = area_of_gauge(gauge);
             return Some(Cores { area, gauge: Some(gauge), taken: bare.taken + taken, ..bare });
         }
-        if let Some((area, taken)) = size(tokens, size_at) {
+        if let Some((area, taken)) = size(tokens, size_at, joint) {
             return Some(Cores { area: Some(area), taken: bare.taken + taken, ..bare });
         }
         return (joint != Joint::Times).then_some(bare);
@@ -93,14 +93,15 @@ fn joint_at(tokens: &[Token], at: usize) -> Option<(Joint, usize)> {
     }
 }
 
-/// A size behind the number of cores. Without a unit it must be one that is sold; plain `mm` is what the trade prints for mm².
-fn size(tokens: &[Token], at: usize) -> Option<(Stated<Area>, usize)> {
+/// A size behind the number of cores; plain `mm` is what the trade prints for mm². Without a unit `x` may be a plain "times", so a whole
+/// number must be a size that is sold there; `G` leaves no doubt.
+fn size(tokens: &[Token], at: usize, joint: Joint) -> Option<(Stated<Area>, usize)> {
     let figure = tokens.get(at)?.number()?;
     let area = named_size(figure)?;
     match measure(tokens, at + 1) {
         Some((Measure::SquareMillimetre | Measure::Millimetre, taken)) => Some((area, 1 + taken)),
         Some(_) => None,
-        None => is_sold(area.value).then_some((area, 1)),
+        None => (joint == Joint::WithEarth || figure.has_decimals() || is_sold(area.value)).then_some((area, 1)),
     }
 }
 
@@ -110,9 +111,10 @@ pub(super) fn is_sold(area: Area) -> bool {
 }
 
 /// A cross-section names a size, so `3G1` cannot stand for 0.75 or 1.25: two decimals tell all sizes apart, whatever is printed.
+/// Nothing is no size.
 pub(super) fn named_size(figure: Figure) -> Option<Stated<Area>> {
     let area: Stated<Area> = figure.stated(Unit::SquareMillimetre)?;
-    Some(Stated::new(area.value, square_millimetres(0.01)))
+    (area.value > square_millimetres(0.0)).then(|| Stated::new(area.value, square_millimetres(0.01)))
 }
 
 /// `18AWG`, `18 AWG`, `AWG 18` or `AWG18`.

@@ -83,6 +83,11 @@ impl Figure {
         format!("{:.0}", libm::floor(self.value)).parse().ok()
     }
 
+    /// Whether digits stand behind a decimal sign.
+    pub(super) const fn has_decimals(self) -> bool {
+        self.step < 1.0
+    }
+
     /// So many of a unit.
     pub(super) fn stated<Q: Measurand>(self, unit: Unit) -> Option<Stated<Q>> {
         let of = |number| Amount::new(number, unit).to::<Q>();

@@ -56,6 +56,15 @@ fn every_part_of_the_code_survives_being_written() {
     }
 }
 
+/// A size that nobody should make is the one that must not be lost.
+#[test]
+fn sizes_that_are_not_sold_are_read_too() {
+    expect_size("H03VV-F 3G0.4", Some(3), Some(true), Some(0.4));
+    expect_size("RVV 3X0.3", Some(3), None, Some(0.3));
+    expect_size("RVV 3X20", None, None, None);
+    expect_size("H05VV-F 3G0", Some(3), Some(true), None);
+}
+
 #[test]
 fn print_is_read_as_people_copy_it() {
     for print in [

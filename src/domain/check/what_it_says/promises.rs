@@ -51,23 +51,24 @@ fn outdoors(view: &View) -> Judgement {
     if !is_promised(view) {
         return Judgement::without_choice(Danger, view.answer(PROMISES, Target::Sample));
     }
+    let severity: Severity = if view.marked(OUTDOORS, "used-wet") == Some(true) { Danger } else { Breach };
+    let flex = view.flex().and_then(|print| Some((print.is_for_outdoors(), print.name()?)));
+    if let Some((Some(false), designation)) = flex {
+        return Judgement::breaks(severity, Basis::Print, Reason::FlexType { designation });
+    }
     let Some(Answer::Any(seen)) = view.answer(OUTDOORS, Target::Sample) else {
         return Judgement::without_choice(Danger, view.answer(OUTDOORS, Target::Sample));
     };
-    let severity: Severity = if seen.contains(&"used-wet") { Danger } else { Breach };
     if !seen.contains(&"ipx4-or-more") {
         let reason = Reason::NotAmong { question: OUTDOORS.id, answer: "ipx4-or-more" };
         return Judgement::breaks(severity, Basis::Print, reason);
     }
-    let Some((print, designation)) = view.flex().and_then(|print| Some((print, print.name()?))) else {
-        return match view.answer(FLEX_PRINT, Target::Sample) {
+    match flex {
+        Some((Some(true), _)) => Judgement::conforms(severity, Basis::Print, Reason::FitsTheClaim),
+        Some((_, designation)) => Judgement::cannot_tell(severity, Reason::FlexType { designation }),
+        None => match view.answer(FLEX_PRINT, Target::Sample) {
             Some(Answer::Nothing | Answer::Printed(_)) => Judgement::cannot_tell(severity, Reason::CouldNotTell),
             answer => Judgement::without_choice(severity, answer),
-        };
-    };
-    match print.is_for_outdoors() {
-        Some(false) => Judgement::breaks(severity, Basis::Print, Reason::FlexType { designation }),
-        Some(true) => Judgement::conforms(severity, Basis::Print, Reason::FitsTheClaim),
-        None => Judgement::cannot_tell(severity, Reason::FlexType { designation }),
+        },
     }
 }
