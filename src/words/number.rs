@@ -1,138 +1,177 @@
-//! Numbers in words: the one place where digits are cut.
+//! Values as a person reads them: the one place where digits are cut.
 //!
-//! A value stands with its expanded uncertainty (k = 2), that one to two significant digits and the value to the same decimal
-//! (GUM 7.2.6); between number and unit is a space that does not break (SI Brochure, 9th edition, 5.4.3).
+//! A decimal point, a true minus sign, and a space that does not break between number and unit (SI Brochure, 5.4.3). The digits are the
+//! same on every device: only Rust's own formatting is used.
 
 use crate::domain::decision::Probability;
 use crate::domain::quantity::{Amount, QuantityKind, Unit};
 use crate::domain::reading::{Reading, Shown};
 
-/// Joins number and unit.
-const SPACE: char = '\u{a0}';
+/// The space between number and unit.
+const NO_BREAK_SPACE: char = '\u{A0}';
 
-/// An amount in the unit that suits its size, to four significant digits at most, without idle zeros.
+/// So many digits of a value count.
+const SIGNIFICANT_DIGITS: i32 = 4;
+
+/// Decimals that are ever written.
+const MOST_DECIMALS: i32 = 9;
+
+/// A value in the unit that suits its size, to four significant digits, without idle zeros: "8.3 mΩ".
 pub fn amount(amount: Amount) -> String {
-    let unit = suited(amount);
-    format!("{}{SPACE}{}", number(amount.in_unit(unit).unwrap_or(0.0)), unit.symbol())
+    in_unit(amount, suited(amount))
 }
 
-/// An amount without decimals, for what a model says.
+/// A value in a unit, to four significant digits; in the unit that suits its size where the given one measures something else.
+pub fn in_unit(amount: Amount, unit: Unit) -> String {
+    let unit = if unit.kind() == amount.kind() { unit } else { suited(amount) };
+    with_unit(&number(amount.in_unit(unit).unwrap_or_default()), unit)
+}
+
+/// A value without decimals, for what a model says.
 pub fn rounded(amount: Amount) -> String {
     let unit = suited(amount);
-    format!("{}{SPACE}{}", fixed(amount.in_unit(unit).unwrap_or(0.0), 0), unit.symbol())
+    with_unit(&fixed(amount.in_unit(unit).unwrap_or_default(), 0), unit)
 }
 
-/// A value with its doubt: `0.83 Ω ± 0.042 Ω`. Without any doubt, the value alone.
+/// A plain number to four significant digits, without idle zeros; whole numbers keep every digit.
+pub fn number(value: f64) -> String {
+    without_idle_zeros(&fixed(value, SIGNIFICANT_DIGITS - 1 - leading_place(value)))
+}
+
+/// A value and its doubt with coverage factor 2 (about 95 %): "0.830 Ω ± 0.042 Ω". Without any doubt, the value alone.
+///
+/// The doubt has two significant digits and the value ends at the same decimal (GUM 7.2.6).
 pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
     let unit = suited(value);
-    let number_of = |amount: Amount| amount.in_unit(unit).unwrap_or(0.0);
-    let expanded = 2.0 * standard_uncertainty.difference_in(unit).unwrap_or(0.0);
-    if expanded <= 0.0 {
-        return amount(value);
-    }
-    let decimals = decimals_for(expanded, 2);
-    format!(
-        "{}{SPACE}{symbol} ± {}{SPACE}{symbol}",
-        fixed(number_of(value), decimals),
-        fixed(expanded, decimals),
-        symbol = unit.symbol()
-    )
+    let Some(doubt) = Doubt::expanded(standard_uncertainty, unit) else { return in_unit(value, unit) };
+    let number = value.in_unit(unit).unwrap_or_default();
+    format!("{} ± {}", with_unit(&to_place(number, doubt.decimals), unit), doubt.text(unit))
 }
 
-/// What an instrument showed, in the unit it was typed in, with its doubt where it has a number.
+/// What an instrument showed, with the digits and in the unit that were typed, and its doubt where it has a number.
 pub fn reading(reading: &Reading) -> String {
-    let plain = |value: Amount| {
-        let n = value.in_unit(reading.unit).unwrap_or(0.0);
-        let step = reading.step.in_unit(reading.unit).unwrap_or(1.0);
-        format!("{}{SPACE}{}", fixed(n, decimals_for(step, 1)), reading.unit.symbol())
+    let unit = reading.unit;
+    let as_typed = |value: Amount| {
+        let step = reading.step.in_unit(unit).filter(|step| *step > 0.0);
+        match (value.in_unit(unit), step) {
+            (Some(number), Some(step)) => with_unit(&fixed(number, -leading_place(step)), unit),
+            _ => in_unit(value, unit),
+        }
     };
     match reading.shown {
-        Shown::Value(value) => match doubt(reading) {
-            Some(doubt) => format!("{} ± {doubt}", plain(value)),
-            None => plain(value),
+        Shown::Value(value) => match reading.standard_uncertainty().and_then(|u| Doubt::expanded(u, unit)) {
+            Some(doubt) => format!("{} ± {}", as_typed(value), doubt.text(unit)),
+            None => as_typed(value),
         },
-        Shown::Above(value) => format!("more than {}", plain(value)),
-        Shown::Below(value) => format!("less than {}", plain(value)),
+        Shown::Above(value) => format!("more than {}", as_typed(value)),
+        Shown::Below(value) => format!("less than {}", as_typed(value)),
         Shown::Open => "over range: no path at all".to_owned(),
     }
 }
 
-/// The expanded uncertainty of a reading, in the unit it was typed in.
-fn doubt(reading: &Reading) -> Option<String> {
-    let expanded = 2.0 * reading.standard_uncertainty()?.difference_in(reading.unit)?;
-    let symbol = reading.unit.symbol();
-    (expanded > 0.0).then(|| format!("{}{SPACE}{symbol}", fixed(expanded, decimals_for(expanded, 2))))
+/// An expanded uncertainty (k = 2), cut to two significant digits.
+struct Doubt {
+    rounded: f64,
+    decimals: i32,
 }
 
-/// A chance in words, never a hundred or nought per cent: "about 97 in 100", "under 1 in 1000". Certain outcomes come from a display
-/// that said "more than" or "less than".
-pub fn chance(probability: Probability) -> String {
+impl Doubt {
+    fn expanded(standard_uncertainty: Amount, unit: Unit) -> Option<Self> {
+        let doubt = 2.0 * standard_uncertainty.difference_in(unit)?;
+        // Rounding may carry 0.0996 to 0.10, one place up.
+        let rounded: f64 = format!("{doubt:.1e}").parse().ok()?;
+        (rounded > 0.0 && rounded.is_finite()).then(|| Self { rounded, decimals: 1 - leading_place(rounded) })
+    }
+
+    fn text(&self, unit: Unit) -> String {
+        with_unit(&to_place(self.rounded, self.decimals), unit)
+    }
+}
+
+/// What a probability was reckoned from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Grounds {
+    /// A number on a display, which always has a doubt.
+    Number,
+    /// A display that said "more than" or "less than", which can leave none.
+    BeyondRange,
+}
+
+/// A chance in words: "about 97 in 100", "under 1 in 1000". A reading far from its limit comes out as nought or one in binary numbers;
+/// certainty is claimed all the same only where a display said "more than" or "less than".
+pub fn chance(probability: Probability, grounds: Grounds) -> String {
     let p = probability.value();
-    if p <= 0.0 {
+    let is_beyond = grounds == Grounds::BeyondRange;
+    if is_beyond && p <= 0.0 {
         "none".to_owned()
-    } else if p >= 1.0 {
+    } else if is_beyond && p >= 1.0 {
         "certain".to_owned()
     } else if p < 0.001 {
         "under 1 in 1000".to_owned()
     } else if p > 0.999 {
         "over 999 in 1000".to_owned()
-    } else if !(0.01..=0.99).contains(&p) {
-        format!("about {:.0} in 1000", p * 1000.0)
-    } else {
+    } else if (0.0095..0.9905).contains(&p) {
         format!("about {:.0} in 100", p * 100.0)
+    } else {
+        format!("about {:.0} in 1000", p * 1000.0)
     }
 }
 
-/// A plain number to four significant digits at most.
-pub fn number(value: f64) -> String {
-    if value == 0.0 {
-        return "0".to_owned();
-    }
-    let text = fixed(value, decimals_for(value, 4));
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
-}
-
-/// How many decimals show `significant` digits of a value; none for large values.
-fn decimals_for(value: f64, significant: i32) -> usize {
-    let magnitude = libm::floor(libm::log10(value.abs()) + 1e-9);
-    let wanted = f64::from(significant) - 1.0 - magnitude;
-    (0..=9_u8).find(|&n| f64::from(n) >= wanted).map_or(9, usize::from)
-}
-
-/// A number with so many decimals and a proper minus sign.
-fn fixed(value: f64, decimals: usize) -> String {
-    format!("{value:.decimals$}").replace('-', "\u{2212}")
-}
-
-/// The unit in which an amount reads best.
-fn suited(amount: Amount) -> Unit {
-    let in_unit = |unit| amount.in_unit(unit).map_or(0.0, f64::abs);
-    match amount.kind() {
+/// The unit in which a value reads best.
+fn suited(value: Amount) -> Unit {
+    let at_least = |unit: Unit, least: f64| value.in_unit(unit).is_some_and(|number| number.abs() >= least);
+    match value.kind() {
         QuantityKind::Area => Unit::SquareMillimetre,
-        QuantityKind::Current if in_unit(Unit::Ampere) < 0.1 => Unit::Milliampere,
-        QuantityKind::Current => Unit::Ampere,
-        QuantityKind::Length if in_unit(Unit::Millimetre) < 500.0 => Unit::Millimetre,
-        QuantityKind::Length => Unit::Metre,
-        QuantityKind::Mass if in_unit(Unit::Kilogram) < 1.0 => Unit::Gram,
-        QuantityKind::Mass => Unit::Kilogram,
+        QuantityKind::Current if at_least(Unit::Ampere, 0.1) => Unit::Ampere,
+        QuantityKind::Current => Unit::Milliampere,
+        QuantityKind::Length if at_least(Unit::Millimetre, 500.0) => Unit::Metre,
+        QuantityKind::Length => Unit::Millimetre,
+        QuantityKind::Mass if at_least(Unit::Kilogram, 1.0) => Unit::Kilogram,
+        QuantityKind::Mass => Unit::Gram,
         QuantityKind::Potential => Unit::Volt,
+        // Labels print thousands of watts.
         QuantityKind::Power => Unit::Watt,
-        QuantityKind::Resistance => suited_resistance(in_unit(Unit::Ohm)),
+        QuantityKind::Resistance if at_least(Unit::Gigohm, 1.0) => Unit::Gigohm,
+        QuantityKind::Resistance if at_least(Unit::Megohm, 1.0) => Unit::Megohm,
+        QuantityKind::Resistance if at_least(Unit::Kilohm, 1.0) => Unit::Kilohm,
+        QuantityKind::Resistance if at_least(Unit::Ohm, 0.1) || !at_least(Unit::Milliohm, 1e-6) => Unit::Ohm,
+        QuantityKind::Resistance => Unit::Milliohm,
         QuantityKind::ResistancePerLength => Unit::OhmPerKilometre,
         QuantityKind::Temperature => Unit::DegreeCelsius,
     }
 }
 
-fn suited_resistance(ohms: f64) -> Unit {
-    if ohms >= 1e9 {
-        Unit::Gigohm
-    } else if ohms >= 1e6 {
-        Unit::Megohm
-    } else if ohms >= 1e3 {
-        Unit::Kilohm
-    } else if ohms < 0.1 {
-        Unit::Milliohm
-    } else {
-        Unit::Ohm
+/// The power of ten of the first digit: 2 for 230, -2 for 0.083.
+fn leading_place(number: f64) -> i32 {
+    let scientific = format!("{number:.3e}");
+    scientific.split_once('e').and_then(|(_, exponent)| exponent.parse().ok()).unwrap_or_default()
+}
+
+/// A number with so many decimals; whole numbers keep every digit.
+fn fixed(number: f64, decimals: i32) -> String {
+    let decimals = usize::try_from(decimals.clamp(0, MOST_DECIMALS)).unwrap_or_default();
+    let digits = format!("{:.decimals$}", number.abs());
+    let is_zero = digits.bytes().all(|byte| matches!(byte, b'0' | b'.'));
+    if number < 0.0 && !is_zero { format!("\u{2212}{digits}") } else { digits }
+}
+
+/// A number cut at a decimal or, below zero decimals, at tens, hundreds and so on.
+fn to_place(number: f64, decimals: i32) -> String {
+    if decimals >= 0 {
+        return fixed(number, decimals);
     }
+    let rounded = format!("{}e{}", fixed(number / power_of_ten(-decimals), 0).replace('\u{2212}', "-"), -decimals);
+    fixed(rounded.parse().unwrap_or(number), 0)
+}
+
+fn power_of_ten(exponent: i32) -> f64 {
+    format!("1e{exponent}").parse().unwrap_or(1.0)
+}
+
+fn without_idle_zeros(digits: &str) -> String {
+    if digits.contains('.') { digits.trim_end_matches('0').trim_end_matches('.').to_owned() } else { digits.to_owned() }
+}
+
+fn with_unit(digits: &str, unit: Unit) -> String {
+    format!("{digits}{NO_BREAK_SPACE}{}", unit.symbol())
 }

@@ -1,11 +1,10 @@
 //! Print said back in plain words, as it is being copied out.
 
-use crate::domain::marking::{Covering, Duty, Family, FlexPrint, FlexType, Rating};
+use crate::domain::marking::{FlexPrint, Rating};
 
-use crate::domain::quantity::Measurand;
 use crate::domain::question::Printed;
 
-use super::number;
+use super::{flex_print, number};
 
 /// What such print may look like.
 pub const fn example(sort: Printed) -> &'static str {
@@ -47,50 +46,16 @@ fn rating(rating: &Rating) -> Vec<String> {
         rating.length.map(|length| format!("{} of flex", number::amount(length.amount()))),
         cores,
         rating.area.map(|area| format!("{} a core", number::amount(area.amount()))),
-        rating.has_output.then(|| "an output of low voltage, which is not the mains rating".to_owned()),
+        (!rating.outputs.is_empty()).then(|| "an output of low voltage, which is not the mains rating".to_owned()),
         unread(&rating.unread),
     ];
     lines.into_iter().flatten().collect()
 }
 
 fn flex(flex: &FlexPrint) -> Vec<String> {
-    let earth = match flex.has_earth {
-        Some(true) => ", one of them green-and-yellow",
-        Some(false) => ", none of them green-and-yellow",
-        None => "",
-    };
-    let gauge = flex.gauge.map_or_else(String::new, |gauge| format!(" (American size {gauge})"));
-    let lines = [
-        flex.kind.as_ref().map(kind),
-        flex.voltages.map(|(to_earth, between)| format!("for {to_earth}/{between} V")),
-        flex.cores.map(|cores| format!("{cores} cores{earth}")),
-        flex.area.map(|area| format!("{} a core{gauge}", number::amount(area.amount()))),
-        (!flex.origin_marks.is_empty()).then(|| format!("a licensing mark: {}", flex.origin_marks.join(", "))),
-        unread(&flex.unread),
-    ];
-    lines.into_iter().flatten().collect()
-}
-
-fn kind(kind: &FlexType) -> String {
-    let duty = match kind.duty {
-        Duty::Light => "light flex, for lamps and small things, not for leads",
-        Duty::Ordinary => "ordinary household flex",
-        Duty::Heavy => "heavy flex",
-        Duty::NoFlex => "wire for fixed wiring, no flex",
-    };
-    let sheath = match kind.sheath {
-        Covering::Pvc => "PVC",
-        Covering::Rubber => "rubber",
-        Covering::Other => "another covering",
-    };
-    let family = match kind.family {
-        Family::Hd361 => "European code",
-        Family::Iec60227 | Family::Iec60245 => "international number",
-        Family::Chinese => "Chinese code",
-        Family::American => "American code",
-    };
-    let flat = if kind.is_flat { ", flat" } else { "" };
-    format!("{}: {duty}, {sheath}{flat} ({family})", kind.code)
+    let pieces = flex.pieces.iter().map(flex_print::explained);
+    let oddities = flex.oddities().into_iter().map(|oddity| flex_print::oddity(&oddity));
+    pieces.chain(oddities).chain(unread(&flex.unread)).collect()
 }
 
 fn unread(unread: &[String]) -> Option<String> {

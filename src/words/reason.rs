@@ -1,10 +1,11 @@
 //! Why a finding is what it is: its reason, its numbers, the retry in the sample's favour, and what would settle it.
 
 use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
-use crate::domain::quantity::QuantityKind;
+use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
+use super::number::Grounds;
 use super::{check, copper_reason, number, question, which};
 
 /// The reason of a finding, one or two sentences.
@@ -119,7 +120,7 @@ fn value_against_limit(evidence: &Evidence, kind: Kind) -> String {
         Conformity::NotApplicable => "doesn’t apply",
     };
     let limit = bound(&evidence.limit);
-    let chance = number::chance(evidence.probability);
+    let chance = number::chance(evidence.probability, grounds(evidence));
     let subject = match evidence.target {
         Target::Sample => String::new(),
         Target::Socket(_) | Target::Core(_) | Target::Claim(_) => {
@@ -127,6 +128,12 @@ fn value_against_limit(evidence: &Evidence, kind: Kind) -> String {
         }
     };
     format!("{subject}{value}, {limit}: {outcome}. Chance that it keeps the limit: {chance}.")
+}
+
+/// A number on a display always has a doubt; "more than" and "less than" have none.
+fn grounds(evidence: &Evidence) -> Grounds {
+    let has_doubt = Unit::ALL.iter().any(|unit| evidence.u.difference_in(*unit).is_some_and(|u| u > 0.0));
+    if has_doubt { Grounds::Number } else { Grounds::BeyondRange }
 }
 
 fn bound(bound: &Bound) -> String {

@@ -1,20 +1,21 @@
-//! What every place claims, side by side, and where two of them cannot both be true.
+//! What every place claims, side by side.
 
 use super::{FlexPrint, Rating, Stated};
-use crate::domain::quantity::{
-    Amount, Area, ElectricCurrent, ElectricPotential, Length, Measurand, Power, QuantityKind,
-};
+use crate::domain::quantity::{Amount, Area, ElectricCurrent, Length, Measurand, QuantityKind};
 use crate::domain::question::ClaimPlace;
 use crate::domain::uncertainty::Measured;
+
+/// The quantities that are compared from place to place, in the order of a table.
+const COMPARED: [QuantityKind; 5] =
+    [QuantityKind::Potential, QuantityKind::Current, QuantityKind::Power, QuantityKind::Length, QuantityKind::Area];
 
 /// The claims of all places.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Claims {
     ratings: Vec<(ClaimPlace, Rating)>,
-    flex_area: Option<Area>,
 }
 
-/// One stated value as the interval that its digits allow.
+/// What one place states of one quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Claimed {
     /// Where it stands.
@@ -23,8 +24,10 @@ pub struct Claimed {
     pub from: Amount,
     /// The highest of a range; else the same.
     pub to: Amount,
-    low: f64,
-    high: f64,
+    /// The smallest base value that the print may stand for.
+    lowest: f64,
+    /// The largest base value that the print may stand for.
+    highest: f64,
 }
 
 /// Two places that cannot both be right.
@@ -32,19 +35,62 @@ pub struct Claimed {
 pub struct Disagreement {
     /// The quantity they disagree on.
     pub kind: QuantityKind,
-    /// The place that states more.
+    /// The place that states the higher value, and the value.
     pub higher: (ClaimPlace, Amount),
-    /// The place that states less.
+    /// The place that states the lower value, and the value.
     pub lower: (ClaimPlace, Amount),
+}
+
+impl Claimed {
+    fn new<Q: Measurand>(place: ClaimPlace, from: &Stated<Q>, to: &Stated<Q>) -> Self {
+        let (lowest, highest) = (from.lowest().base(), to.highest().base());
+        Self { place, from: from.amount(), to: to.amount(), lowest, highest }
+    }
+
+    fn of(place: ClaimPlace, rating: &Rating, kind: QuantityKind) -> Option<Self> {
+        match kind {
+            QuantityKind::Potential => rating.voltage.map(|(from, to)| Self::new(place, &from, &to)),
+            QuantityKind::Current => rating.current.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Power => rating.power.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Length => rating.length.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Area => rating.area.map(|one| Self::new(place, &one, &one)),
+            QuantityKind::Mass
+            | QuantityKind::Resistance
+            | QuantityKind::ResistancePerLength
+            | QuantityKind::Temperature => None,
+        }
+    }
+
+    /// What makes it impossible that both are right, if anything does.
+    fn against(&self, other: &Self) -> Option<Disagreement> {
+        let (higher, lower) = if self.lowest > other.highest {
+            (self, other)
+        } else if other.lowest > self.highest {
+            (other, self)
+        } else {
+            return None;
+        };
+        let kind = higher.from.kind();
+        Some(Disagreement { kind, higher: (higher.place, higher.from), lower: (lower.place, lower.to) })
+    }
 }
 
 impl Claims {
     /// Reads what each place states; the flex's own print counts as one more place.
     pub fn new<'a>(printed: impl Iterator<Item = (ClaimPlace, &'a str)>, flex: Option<&FlexPrint>) -> Self {
-        Self {
-            ratings: printed.map(|(place, print)| (place, Rating::parse(print))).collect(),
-            flex_area: flex.and_then(|flex| flex.area),
+        let mut ratings: Vec<_> = printed.map(|(place, print)| (place, Rating::parse(print))).collect();
+        if let Some(area) = flex.and_then(FlexPrint::stated_area) {
+            let cores = flex.and_then(|flex| flex.cores.map(|count| (count, flex.has_earth)));
+            let own = Rating { area: Some(area), cores, ..Rating::default() };
+            match ratings.iter_mut().find(|(place, _)| *place == ClaimPlace::Flex) {
+                Some((_, rating)) => {
+                    *rating = Rating { area: own.area, cores: own.cores.or(rating.cores), ..rating.clone() }
+                }
+                None => ratings.push((ClaimPlace::Flex, own)),
+            }
         }
+        ratings.sort_by_key(|(place, _)| *place);
+        Self { ratings }
     }
 
     /// Each place that states anything, weakest evidence first.
@@ -59,18 +105,26 @@ impl Claims {
 
     /// The claimed cross-section: the flex's own print first, then the place nearest to the flex.
     pub fn area(&self) -> Option<Area> {
-        self.flex_area.or_else(|| self.ratings.iter().rev().find_map(|(_, r)| r.area.map(|a| a.value)))
+        self.ratings.iter().rev().find_map(|(_, rating)| rating.area.map(|area| area.value))
     }
 
-    /// The highest current claimed for the whole product, from amperes or from watts over the lowest volts.
+    /// The highest current claimed for the product as a whole, from amperes or from watts over volts.
+    ///
+    /// What body, package and seller's page state goes first: a plug bears the rating of its pattern, whatever hangs on it. A flex states
+    /// what it could carry, not what the product takes.
     pub fn total_current(&self) -> Option<ElectricCurrent> {
         let current = |rating: &Rating| {
-            rating.current.map(|c| c.value).or_else(|| {
-                let (low, _) = rating.voltage?;
-                Some(rating.power?.value / low.value)
+            rating.current.map(|current| current.value).or_else(|| {
+                let (lowest, _) = rating.voltage?;
+                Some(rating.power?.value / lowest.value)
             })
         };
-        self.ratings.iter().filter_map(|(_, rating)| current(rating)).reduce(|a, b| if b > a { b } else { a })
+        let highest = |places: &[ClaimPlace]| {
+            let currents =
+                self.ratings.iter().filter(|(place, _)| places.contains(place)).filter_map(|(_, r)| current(r));
+            currents.reduce(|a, b| if b > a { b } else { a })
+        };
+        highest(&[ClaimPlace::Listing, ClaimPlace::Package, ClaimPlace::Body]).or_else(|| highest(&[ClaimPlace::Plug]))
     }
 
     /// The claimed length of the flex: the shortest of the claims, known to half a step of its last digit.
@@ -84,67 +138,23 @@ impl Claims {
 
     /// Everything stated of one quantity, place by place.
     pub fn stated(&self, kind: QuantityKind) -> Vec<Claimed> {
-        let of_flex = self.flex_area.filter(|_| kind == QuantityKind::Area).map(|area| Claimed {
-            place: ClaimPlace::Flex,
-            from: area.amount(),
-            to: area.amount(),
-            low: area.base(),
-            high: area.base(),
-        });
-        self.ratings.iter().filter_map(|(place, rating)| claimed(*place, rating, kind)).chain(of_flex).collect()
+        self.ratings.iter().filter_map(|(place, rating)| Claimed::of(*place, rating, kind)).collect()
     }
 
     /// The quantities that any place states, in the order of a rating plate.
     pub fn quantities(&self) -> impl Iterator<Item = QuantityKind> + '_ {
-        [QuantityKind::Potential, QuantityKind::Current, QuantityKind::Power, QuantityKind::Length, QuantityKind::Area]
-            .into_iter()
-            .filter(|kind| !self.stated(*kind).is_empty())
+        COMPARED.into_iter().filter(|kind| !self.stated(*kind).is_empty())
     }
 
-    /// Every two places whose values of one quantity cannot both be true, even with half a step of the last digit granted to each.
+    /// Every two places whose statements of one quantity cannot both hold, however coarsely their digits are read.
     pub fn disagreements(&self) -> Vec<Disagreement> {
-        let mut found = Vec::new();
-        for kind in self.quantities() {
+        let of_kind = |kind| {
             let stated = self.stated(kind);
-            for (n, one) in stated.iter().enumerate() {
-                for other in stated.iter().skip(n + 1) {
-                    if one.low > other.high {
-                        found.push(disagreement(kind, one, other));
-                    } else if other.low > one.high {
-                        found.push(disagreement(kind, other, one));
-                    }
-                }
-            }
-        }
-        found
-    }
-}
-
-fn disagreement(kind: QuantityKind, higher: &Claimed, lower: &Claimed) -> Disagreement {
-    Disagreement { kind, higher: (higher.place, higher.from), lower: (lower.place, lower.to) }
-}
-
-fn claimed(place: ClaimPlace, rating: &Rating, kind: QuantityKind) -> Option<Claimed> {
-    match kind {
-        QuantityKind::Potential => rating.voltage.map(|(low, high)| range::<ElectricPotential>(place, &low, &high)),
-        QuantityKind::Current => rating.current.map(|c| range::<ElectricCurrent>(place, &c, &c)),
-        QuantityKind::Power => rating.power.map(|p| range::<Power>(place, &p, &p)),
-        QuantityKind::Length => rating.length.map(|l| range::<Length>(place, &l, &l)),
-        QuantityKind::Area => rating.area.map(|a| range::<Area>(place, &a, &a)),
-        QuantityKind::Mass
-        | QuantityKind::Resistance
-        | QuantityKind::ResistancePerLength
-        | QuantityKind::Temperature => None,
-    }
-}
-
-fn range<Q: Measurand>(place: ClaimPlace, low: &Stated<Q>, high: &Stated<Q>) -> Claimed {
-    let half = |stated: &Stated<Q>| stated.step.base() / 2.0;
-    Claimed {
-        place,
-        from: low.amount(),
-        to: high.amount(),
-        low: low.value.base() - half(low),
-        high: high.value.base() + half(high),
+            let others = |at: usize| stated.iter().skip(at + 1);
+            let found =
+                stated.iter().enumerate().flat_map(|(at, one)| others(at).filter_map(move |other| one.against(other)));
+            found.collect::<Vec<_>>()
+        };
+        self.quantities().flat_map(of_kind).collect()
     }
 }

@@ -56,6 +56,13 @@ impl Figure {
         Some(Self { value, step: power_of_ten(decimals.len(), '-')?, coarse_step: None, grouped: None })
     }
 
+    /// The number with three more digits behind it, as in `3 250`; `None` unless the two can be one number.
+    pub(super) fn followed_by(self, thousands: Self, printed: &str) -> Option<Self> {
+        let fits =
+            self.step >= 1.0 && (1.0..100.0).contains(&self.value) && printed.len() == 3 && thousands.step >= 1.0;
+        fits.then_some(Self { value: self.value * 1000.0 + thousands.value, ..thousands })
+    }
+
     /// The reading in which a single separator before three digits groups thousands, if there is one.
     pub(super) fn as_grouped(self) -> Self {
         self.grouped.and_then(|value| Self::whole(&format!("{value:.0}"))).unwrap_or(self)
@@ -69,6 +76,16 @@ impl Figure {
     /// The number as a whole number, such as the number of a publication; `None` for any other.
     pub(super) fn whole_number(self) -> Option<u32> {
         (self.step >= 1.0).then(|| format!("{:.0}", self.value).parse().ok())?
+    }
+
+    /// The digits before the decimal sign.
+    pub(super) fn whole_part(self) -> Option<u32> {
+        format!("{:.0}", libm::floor(self.value)).parse().ok()
+    }
+
+    /// Whether digits stand behind a decimal sign.
+    pub(super) const fn has_decimals(self) -> bool {
+        self.step < 1.0
     }
 
     /// So many of a unit.

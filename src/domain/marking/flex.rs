@@ -1,192 +1,238 @@
-//! The print along a flex: its type, cores, size, rated voltage, origin marks, and whatever else stands there.
+//! The print along a flex: HD 361 designations, IEC 60227 and 60245 numbers, national names and wire gauges.
 
-use super::figure::Figure;
-use super::flex_type::{Family, FlexType};
-use super::token::{Token, TokenKind, tokens};
-use crate::domain::quantity::{Area, Measurand, Unit, square_millimetres};
+use super::cores::{area_of_gauge, is_sold};
+use super::flex_reader::FlexReader;
+use super::{Designation, Meaning, Piece, Stated};
+use crate::domain::quantity::{Area, ElectricPotential, Measurand, square_millimetres};
+use crate::domain::standard::cord_type::{CordType, Duty, Family, Use};
+use crate::domain::standard::hd361::{
+    self, Compound, ConductorForm, FEWEST_CORES_WITH_EARTH, Harmonisation, VoltageCode,
+};
 
 /// The print on a flex as far as it could be read.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct FlexPrint {
-    /// Its type.
-    pub kind: Option<FlexType>,
+    /// The designation of HD 361, if there is one.
+    pub designation: Option<Designation>,
+    /// The first type named by number or national name.
+    pub cord_type: Option<&'static CordType>,
     /// Cross-section of one core.
     pub area: Option<Area>,
-    /// The size as an American wire gauge number, where it is printed so.
+    /// The wire gauge, where the cross-section is printed so and not in mm².
     pub gauge: Option<u8>,
     /// How many cores.
     pub cores: Option<u8>,
-    /// Whether one of the cores is green-and-yellow: `G` says so, `X` denies it, other print says nothing.
+    /// Whether one of the cores is green-and-yellow, where the print says so.
     pub has_earth: Option<bool>,
-    /// Rated voltages U0 and U in volts, as printed or as the type states them.
-    pub voltages: Option<(u16, u16)>,
-    /// Marks of a body that licenses or certifies flex, such as `HAR`.
+    /// Rated voltage in figures, core to earth and core to core (equal where one is printed).
+    pub voltage_in_figures: Option<(ElectricPotential, ElectricPotential)>,
+    /// Perhaps the maker's name: the first words that mean nothing else.
+    pub maker: Option<String>,
+    /// Marks of approval and origin, as they are printed.
     pub origin_marks: Vec<String>,
-    /// Pieces that could not be read, as they were printed: a maker's name is among them.
+    /// Numbers of standards, as they are printed.
+    pub standards: Vec<String>,
+    /// Each piece that was understood, in the order of the print.
+    pub pieces: Vec<Piece>,
+    /// What the print only said when letters were taken for others that look alike, as it is printed.
+    pub look_alike: Option<String>,
+    /// Pieces that could not be read, as they were printed.
     pub unread: Vec<String>,
 }
 
-/// Marks that stand for a licensing body (the harmonised mark and national ones beside it).
-const ORIGIN_MARKS: &[&str] = &["HAR", "BASEC", "VDE", "KEMA", "NF-USE", "IMQ", "OVE", "SEMKO", "CCC", "UL", "CSA"];
-
-/// Words that say nothing of the flex.
-const IDLE: &[&str] = &[
-    "AND", "BS", "C", "CABLE", "COPPER", "CU", "DIN", "EN", "GB", "GB/T", "IEC", "JB/T", "MM2", "PVC", "TYPE", "V", "E",
-];
+/// Something in a print that cannot be right, or is seldom right.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Oddity {
+    /// `G` on a flex with too few cores for line, neutral and earth.
+    EarthNeedsMoreCores {
+        /// How many cores are printed.
+        cores: u8,
+    },
+    /// The designation made sense only with letters taken for others, `O` for a zero or `W` for `VV`: misread here, or misprinted.
+    LookAlike {
+        /// As it is printed.
+        printed: String,
+        /// As it was read.
+        taken: String,
+    },
+    /// Not a size that flexes are made in.
+    NoSuchSize {
+        /// The printed size.
+        area: Area,
+    },
+    /// Larger than an H03VV-F is made.
+    TooThickForLight {
+        /// The printed size.
+        area: Area,
+        /// The largest there is.
+        at_most: Area,
+    },
+    /// Smaller than an H05VV-F is made.
+    TooThinForOrdinary {
+        /// The printed size.
+        area: Area,
+        /// The smallest there is.
+        at_least: Area,
+    },
+    /// Type and figures state different voltages, core to core.
+    VoltagesDiffer {
+        /// What the type means.
+        by_type: ElectricPotential,
+        /// What the figures say.
+        in_figures: ElectricPotential,
+    },
+}
 
 impl FlexPrint {
-    /// Reads the print on a flex. Total: what cannot be read is kept in `unread`.
+    /// Reads the print on a flex.
     pub fn parse(printed: &str) -> Self {
-        // A designation may run into the number of cores: H05VV-F3G1.5.
-        let spaced = printed.replace("-F", "-F ").replace("-f", "-f ");
-        let pieces = tokens(&spaced);
-        let mut reader = Reader { printed: &spaced, pieces: &pieces, flex: Self::default(), at: 0 };
-        while reader.step() {}
-        let mut flex = reader.flex;
-        if flex.voltages.is_none() {
-            flex.voltages = flex.kind.as_ref().and_then(|kind| kind.voltages);
-        }
-        flex
+        FlexReader::new(printed).read()
     }
 
-    /// Whether anything of it was understood as a type or a size.
-    pub const fn is_understood(&self) -> bool {
-        self.kind.is_some() || self.area.is_some()
+    /// Each piece that was understood, in the order of the print.
+    pub fn pieces(&self) -> &[Piece] {
+        &self.pieces
     }
-}
 
-struct Reader<'a> {
-    printed: &'a str,
-    pieces: &'a [Token],
-    flex: FlexPrint,
-    at: usize,
-}
+    /// Whether nothing was understood but, perhaps, a name.
+    pub fn says_nothing(&self) -> bool {
+        self.pieces.iter().all(|piece| piece.means == Meaning::Maker)
+    }
 
-impl Reader<'_> {
-    fn step(&mut self) -> bool {
-        let Some(piece) = self.pieces.get(self.at) else { return false };
-        self.at += match &piece.kind {
-            TokenKind::Number(number) => self.number(*number),
-            TokenKind::Word(word) => self.word(word),
-            TokenKind::Sign(_) | TokenKind::Break => 1,
+    /// The name of the type as understood: `H05VV-F`, `60227 IEC 53`, `RVV`.
+    pub fn name(&self) -> Option<String> {
+        let by_number = |publication: &str, number: &str| format!("{publication} IEC {number}");
+        let name_of = |cord: &CordType| match cord.family {
+            Family::Iec60227 => by_number("60227", cord.name),
+            Family::Iec60245 => by_number("60245", cord.name),
+            Family::Hd361 | Family::Chinese | Family::American | Family::Japanese => cord.name.to_owned(),
         };
-        true
+        self.designation.as_ref().map(Designation::text).or_else(|| self.cord_type.map(name_of))
     }
 
-    fn piece(&self, ahead: usize) -> Option<&Token> {
-        self.pieces.get(self.at + ahead)
+    /// The system that the type's name belongs to.
+    pub fn family(&self) -> Option<Family> {
+        self.designation.as_ref().map(|_| Family::Hd361).or(self.cord_type.map(|cord| cord.family))
     }
 
-    fn word_ahead(&self, ahead: usize) -> Option<&str> {
-        self.piece(ahead).and_then(Token::word)
+    /// The cross-section with what its digits declare; a wire gauge stands for all sizes nearer to it than to its neighbours.
+    pub fn stated_area(&self) -> Option<Stated<Area>> {
+        let named = |area| Stated::new(area, square_millimetres(0.01));
+        self.gauge.and_then(area_of_gauge).or_else(|| self.area.map(named))
     }
 
-    fn number_ahead(&self, ahead: usize) -> Option<Figure> {
-        self.piece(ahead).and_then(Token::number)
+    /// Rated voltage, core to earth and core to core: in figures, else by the type.
+    pub fn voltage(&self) -> Option<(ElectricPotential, ElectricPotential)> {
+        self.voltage_in_figures.or_else(|| self.voltage_by_type())
     }
 
-    fn whole_ahead(&self, ahead: usize) -> Option<u32> {
-        self.number_ahead(ahead).and_then(Figure::whole_number)
+    fn voltage_by_type(&self) -> Option<(ElectricPotential, ElectricPotential)> {
+        match &self.designation {
+            Some(designation) => designation.voltage.voltages(),
+            None => self.cord_type?.voltage?.voltages(),
+        }
     }
 
-    fn number(&mut self, number: Figure) -> usize {
-        match self.word_ahead(1) {
-            Some("G") => return self.cores(number, Some(true), 2),
-            Some("X") => return self.cores(number, Some(false), 2),
-            Some("CORE" | "CORES" | "C") => return self.cores(number, None, 2),
-            Some("AWG") => return self.gauge(number, 2),
-            Some("MM2" | "SQMM") => {
-                self.flex.area = number.stated::<Area>(Unit::SquareMillimetre).map(|stated| stated.value);
-                return 2;
+    /// How hard it may be treated, where type or voltage fix it.
+    pub fn duty(&self) -> Option<Duty> {
+        let by_code = |code| match code {
+            VoltageCode::Below300 | VoltageCode::V300V300 => Duty::Light,
+            VoltageCode::V300V500 => Duty::Ordinary,
+            VoltageCode::V450V750 | VoltageCode::V600V1000 => Duty::Heavy,
+        };
+        if let Some(designation) = &self.designation {
+            return Some(by_code(designation.voltage));
+        }
+        let codes = VoltageCode::ALL.iter().copied();
+        let by_figures =
+            || codes.into_iter().find(|code| code.voltages().is_some_and(|pair| Some(pair) == self.voltage_in_figures));
+        self.cord_type?.duty.or_else(|| by_figures().map(by_code))
+    }
+
+    /// Material of the outer sheath; `Some(None)` where the type has none, `None` where no type is printed.
+    pub fn sheath(&self) -> Option<Option<Compound>> {
+        match &self.designation {
+            Some(designation) => Some(designation.sheath()),
+            None => self.cord_type.map(|cord| cord.sheath),
+        }
+    }
+
+    /// Whether it is a flex and not wire for walls or the inside of equipment, where the type says so.
+    pub fn is_flexible(&self) -> Option<bool> {
+        match &self.designation {
+            Some(designation) => Some(designation.conductor.is_flexible()),
+            None => self.cord_type.map(|cord| matches!(cord.use_of, Use::Flex | Use::FlexOutdoors)),
+        }
+    }
+
+    /// Whether the type stands weather. PVC for low temperature and materials that no rule names stay open.
+    pub fn is_for_outdoors(&self) -> Option<bool> {
+        let Some(designation) = &self.designation else {
+            return self.cord_type.map(|cord| cord.use_of == Use::FlexOutdoors);
+        };
+        match designation.sheath() {
+            None | Some(Compound::Pvc | Compound::PvcForHeat | Compound::PvcForOil | Compound::TextileBraid) => {
+                Some(false)
             }
-            Some("IEC") => {
-                let kind = number.whole_number().zip(self.whole_ahead(2)).and_then(|(p, n)| FlexType::iec(p, n));
-                if kind.is_some() {
-                    self.flex.kind = kind;
-                    return 3;
-                }
-            }
-            Some("V") => return 2,
-            _ => {}
+            Some(
+                Compound::Polychloroprene
+                | Compound::PolychloropreneForWater
+                | Compound::ChlorinatedPolyethylene
+                | Compound::Polyurethane,
+            ) => Some(true),
+            Some(_) => None,
         }
-        let is_pair = self.piece(1).is_some_and(|piece| piece.is_sign('/'));
-        if let (true, Some(low), Some(high), Some("V")) =
-            (is_pair, number.whole_number(), self.whole_ahead(2), self.word_ahead(3))
-        {
-            self.flex.voltages = u16::try_from(low).ok().zip(u16::try_from(high).ok());
-            return 4;
-        }
-        self.keep()
     }
 
-    /// `3G1.5`, `3X0.75 mm²`, `3 core 1.25 mm²`, `3x18AWG`.
-    fn cores(&mut self, count: Figure, has_earth: Option<bool>, taken: usize) -> usize {
-        let Some(cores) = count.small_count() else { return self.keep() };
-        self.flex.cores = Some(cores);
-        // American and Chinese print writes X for "times", with or without an earth core.
-        let is_european = self.flex.kind.as_ref().is_none_or(|kind| kind.family == Family::Hd361);
-        self.flex.has_earth = has_earth.filter(|earth| *earth || is_european && self.flex.kind.is_some());
-        let Some(size) = self.number_ahead(taken) else { return taken };
-        if self.word_ahead(taken + 1) == Some("AWG") {
-            return self.gauge(size, taken + 2);
-        }
-        self.flex.area = size.stated::<Area>(Unit::SquareMillimetre).map(|stated| stated.value);
-        let has_unit = matches!(self.word_ahead(taken + 1), Some("MM2" | "SQMM" | "MM"));
-        taken + 1 + usize::from(has_unit)
+    /// What cannot be right in it, or is seldom right (HD 361 and EN 50525-2-11; [`hd361::SANITY`]).
+    pub fn oddities(&self) -> Vec<Oddity> {
+        let taken = || self.designation.as_ref().map(Designation::text).unwrap_or_default();
+        let look_alike = self.look_alike.clone().map(|printed| Oddity::LookAlike { printed, taken: taken() });
+        let too_few = match (self.has_earth, self.cores) {
+            (Some(true), Some(cores)) if cores < FEWEST_CORES_WITH_EARTH => Some(Oddity::EarthNeedsMoreCores { cores }),
+            _ => None,
+        };
+        // Beside a wire gauge the size in mm² is only its conversion.
+        let is_of_gauge = self.pieces.iter().any(|piece| matches!(piece.means, Meaning::Gauge(..)));
+        let no_size = self.area.filter(|&area| !is_of_gauge && !is_sold(area)).map(|area| Oddity::NoSuchSize { area });
+        [look_alike, too_few, no_size, self.size_against_type(), self.voltage_against_figures()]
+            .into_iter()
+            .flatten()
+            .collect()
     }
 
-    /// American wire gauge: d = 0.127 mm × 92^((36 - n)/39) (ASTM B258, formula).
-    fn gauge(&mut self, gauge: Figure, taken: usize) -> usize {
-        let Some(number) = gauge.small_count() else { return self.keep() };
-        let diameter = 0.127 * libm::pow(92.0, (36.0 - f64::from(number)) / 39.0);
-        let area = square_millimetres(core::f64::consts::PI / 4.0 * diameter * diameter);
-        self.flex.gauge = Some(number);
-        self.flex.area = Some(area).filter(|area| area.base() > 0.0);
-        // `18AWG/3` and `18 AWG x 3` add the number of cores.
-        let joins = self.piece(taken).is_some_and(|p| p.is_sign('/') || p.word() == Some("X"));
-        if let Some(cores) = joins.then(|| self.number_ahead(taken + 1)).flatten().and_then(Figure::small_count) {
-            self.flex.cores = Some(cores);
-            return taken + 2;
+    fn size_against_type(&self) -> Option<Oddity> {
+        let (designation, area) = (self.designation.as_ref()?, self.area?);
+        let hair = square_millimetres(0.001);
+        if !designation.is_harmonised_pvc() {
+            return None;
         }
-        taken
+        let (at_most, at_least) = (hd361::largest_light_area(), hd361::smallest_ordinary_area());
+        match designation.voltage {
+            VoltageCode::V300V300 if area > at_most + hair => Some(Oddity::TooThickForLight { area, at_most }),
+            VoltageCode::V300V500 if area + hair < at_least => Some(Oddity::TooThinForOrdinary { area, at_least }),
+            VoltageCode::Below300
+            | VoltageCode::V300V300
+            | VoltageCode::V300V500
+            | VoltageCode::V450V750
+            | VoltageCode::V600V1000 => None,
+        }
     }
 
-    fn word(&mut self, word: &str) -> usize {
-        if let Some(kind) = FlexType::hd361(word).or_else(|| FlexType::national(word)) {
-            if self.flex.kind.is_none() || kind.family == Family::Hd361 {
-                self.flex.kind = Some(kind);
-            }
-            return 1;
-        }
-        match word {
-            "AWG" => match self.number_ahead(1) {
-                Some(number) => return self.gauge(number, 2),
-                None => return self.keep(),
-            },
-            "IEC" | "BS" | "EN" | "GB" | "GB/T" | "JB/T" => {
-                let has_number = self.number_ahead(1).is_some();
-                let is_type = self.word_ahead(2) == Some("IEC");
-                return if has_number && !is_type { 2 } else { 1 };
-            }
-            _ if ORIGIN_MARKS.contains(&word) => self.flex.origin_marks.push(word.to_owned()),
-            _ if IDLE.contains(&word) || is_reference(word) => {}
-            _ => return self.keep(),
-        }
-        1
-    }
-
-    fn keep(&mut self) -> usize {
-        if let Some(piece) = self.piece(0) {
-            let printed = self.printed.get(piece.from..piece.to).unwrap_or_default().to_owned();
-            self.flex.unread.push(printed);
-        }
-        1
+    fn voltage_against_figures(&self) -> Option<Oddity> {
+        let (_, by_type) = self.voltage_by_type()?;
+        let (_, in_figures) = self.voltage_in_figures?;
+        let differ = by_type.base().total_cmp(&in_figures.base()).is_ne();
+        differ.then_some(Oddity::VoltagesDiffer { by_type, in_figures })
     }
 }
 
-/// Number of a standard: `BS6500`, `EN50525-2-11`, `60227-5`.
-fn is_reference(word: &str) -> bool {
-    ["BS", "EN", "IEC", "GB", "GB/T", "JB/T"]
-        .iter()
-        .any(|start| word.strip_prefix(start).is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit())))
+impl Designation {
+    /// Whether it is an H..VV-F, round or flat: the light and ordinary PVC flexes that EN 50525-2-11 sets sizes for.
+    fn is_harmonised_pvc(&self) -> bool {
+        self.harmonisation == Harmonisation::Harmonised
+            && self.insulation == Compound::Pvc
+            && self.sheath() == Some(Compound::Pvc)
+            && self.conductor == ConductorForm::Flexible
+    }
 }

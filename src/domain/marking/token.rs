@@ -78,7 +78,7 @@ pub(super) fn tokens(print: &str) -> Vec<Token> {
             let digits: String = (at..end).map(plain).collect();
             (Figure::read(&digits).map_or(TokenKind::Word(digits), TokenKind::Number), end)
         } else if glyph.plain.is_alphabetic() {
-            let is_unit = glued.is_some_and(|last| last.number().is_some());
+            let is_unit = glued.is_some_and(|last| last.number().is_some() || last.is_sign(')'));
             let end = if is_unit { end_of_unit(&plain, at) } else { end_of_word(&plain, at) };
             (TokenKind::Word(capitals((at..end).map(plain))), end)
         } else if matches!(glyph.plain, '\n' | '\r' | ';' | '|' | '•') {
@@ -117,7 +117,7 @@ fn end_of_number(plain: &impl Fn(usize) -> char, mut at: usize) -> usize {
     }
 }
 
-/// Right behind a number only letters belong to the word, so that `13A250V` and `3G1.5` fall into their pieces.
+/// Right behind a number or a bracket only letters belong to the word, so that `13A250V` and `3G1.5` fall into their pieces.
 fn end_of_unit(plain: &impl Fn(usize) -> char, start: usize) -> usize {
     let mut at = start;
     while plain(at).is_alphabetic() {

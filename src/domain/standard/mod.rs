@@ -1,6 +1,7 @@
 //! Published numbers: one fact sheet per publication and edition, in printed order.
 
 pub mod adiabatic;
+pub mod awg;
 pub mod bs1362;
 pub mod bs1363_1;
 pub mod bs1363_2;
@@ -8,9 +9,11 @@ pub mod bs7671;
 pub mod bs7671_flex;
 pub mod bs7671_shock;
 mod clause;
+pub mod cord_type;
 pub mod en50525;
 pub mod gtin;
 pub mod hd308;
+pub mod hd361;
 pub mod iec60227_1;
 pub mod iec60228;
 pub mod iec60287;

@@ -64,13 +64,15 @@ pub fn ReadingField(
         settings::set_draft(&settings::Draft::new(&id, question, target, &value));
         text.set(value);
     };
-    let said = move || match parsed.get() {
+    let said = move || {
+        match parsed.get() {
         Ok(reading) => view! { <p class="said-back">{number::reading(&reading)}</p> }.into_any(),
         Err(problem) if tried.get() && !text.read().is_empty() || text.read().len() > 2 => {
-            view! { <p class="problem" role="alert">{problem.message()}<span class="hint">{problem.hint()}</span></p> }
+            view! { <p class="problem" role="alert">{problem.message()} " " <span class="hint">{problem.hint()}</span></p> }
                 .into_any()
         }
         Err(_) => view! { <p class="said-back">{"\u{a0}"}</p> }.into_any(),
+    }
     };
     view! {
         <div class="field">

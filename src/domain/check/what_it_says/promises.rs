@@ -5,7 +5,6 @@ use crate::domain::examination::Answer;
 use crate::domain::facts::{FLEX_PRINT, PROMISES};
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Basis, Judgement, Reason, Severity};
-use crate::domain::marking::Covering;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{Clause, law_gb};
@@ -53,9 +52,9 @@ fn outdoors(view: &View) -> Judgement {
         return Judgement::without_choice(Danger, view.answer(PROMISES, Target::Sample));
     }
     let severity: Severity = if view.marked(OUTDOORS, "used-wet") == Some(true) { Danger } else { Breach };
-    let kind = view.flex().and_then(|flex| flex.kind.as_ref());
-    if let Some(kind) = kind.filter(|kind| kind.sheath == Covering::Pvc) {
-        return Judgement::breaks(severity, Basis::Print, Reason::FlexType { designation: kind.code.clone() });
+    let flex = view.flex().and_then(|print| Some((print.is_for_outdoors(), print.name()?)));
+    if let Some((Some(false), designation)) = flex {
+        return Judgement::breaks(severity, Basis::Print, Reason::FlexType { designation });
     }
     let Some(Answer::Any(seen)) = view.answer(OUTDOORS, Target::Sample) else {
         return Judgement::without_choice(Danger, view.answer(OUTDOORS, Target::Sample));
@@ -64,16 +63,12 @@ fn outdoors(view: &View) -> Judgement {
         let reason = Reason::NotAmong { question: OUTDOORS.id, answer: "ipx4-or-more" };
         return Judgement::breaks(severity, Basis::Print, reason);
     }
-    let Some(kind) = kind else {
-        return match view.answer(FLEX_PRINT, Target::Sample) {
+    match flex {
+        Some((Some(true), _)) => Judgement::conforms(severity, Basis::Print, Reason::FitsTheClaim),
+        Some((_, designation)) => Judgement::cannot_tell(severity, Reason::FlexType { designation }),
+        None => match view.answer(FLEX_PRINT, Target::Sample) {
             Some(Answer::Nothing | Answer::Printed(_)) => Judgement::cannot_tell(severity, Reason::CouldNotTell),
             answer => Judgement::without_choice(severity, answer),
-        };
-    };
-    match kind.sheath {
-        Covering::Rubber => Judgement::conforms(severity, Basis::Print, Reason::FitsTheClaim),
-        Covering::Pvc | Covering::Other => {
-            Judgement::cannot_tell(severity, Reason::FlexType { designation: kind.code.clone() })
-        }
+        },
     }
 }
