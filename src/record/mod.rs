@@ -1,16 +1,50 @@
-//! The saved and exported form of an examination.
+//! The saved and exported form of an examination: JSON that a person can read and write by hand, alone or inside the file to show.
+//!
+//! [`read`] believes nothing: what it does not know is a [`RecordFault`] that says where and why, never a guess. A number stands
+//! beside its unit. A version that was ever released is read for ever; an unknown newer one is refused.
+
+mod carried;
+mod convert;
+mod digest;
+mod entry;
+mod entry_fault;
+mod envelope;
+mod fault;
+mod judged;
+mod number;
+#[cfg(feature = "schema")]
+mod schema;
+mod spelling;
+mod v1;
 
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
 
+pub use carried::{Carried, PhotoBytes, embed, from_file};
+pub use entry_fault::EntryFault;
+pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
+pub use fault::{RecordFault, Said};
+pub use judged::judged_line;
+#[cfg(feature = "schema")]
+pub use schema::schema;
+
+/// The most answers a record holds.
+pub const MOST_ANSWERS: usize = 2000;
+
+/// The most photos a record holds.
+pub const MOST_PHOTOS: usize = 500;
+
+/// The most characters any one text in a record holds.
+pub const LONGEST_TEXT: usize = 4000;
+
 /// An examination with what the device adds to it: the form that is saved, shared and taken back.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Record {
-    /// Unique on every device: 32 hexadecimal digits.
+    /// Unique on every device: 32 lower-case hexadecimal digits.
     pub id: String,
-    /// When it was begun, RFC 3339 with zone.
+    /// When it was begun, RFC 3339 with zone; empty where a file does not say.
     pub begun: String,
-    /// When it was last changed, RFC 3339 with zone.
+    /// When it was last changed, RFC 3339 with zone; empty where a file does not say.
     pub changed: String,
     /// The edition of the rule book that judged it last.
     pub edition: String,
@@ -35,10 +69,47 @@ pub struct Photo {
     pub width: u32,
     /// Height in pixels.
     pub height: u32,
-    /// When it was attached, RFC 3339 with zone.
+    /// When it was attached, RFC 3339 with zone; empty where a file does not say.
     pub taken: String,
     /// The question it belongs to.
     pub question: &'static str,
     /// Which of several it belongs to.
     pub target: Target,
+}
+
+/// The record as JSON: fields in a fixed order, two spaces of indent, no newline at the end.
+///
+/// The same record gives the same bytes on every device.
+///
+/// ```
+/// use plugwary::record::{read, write};
+/// let text = r#"{
+///     "format": "plugwary-examination", "version": 1, "equipment": "eyes",
+///     "sample": { "kind": "extension-lead", "market": "great-britain" },
+///     "answers": [{ "question": "fuse-in-the-holder", "one": "empty" }]
+/// }"#;
+/// let record = read(text)?;
+/// assert_eq!(read(&write(&record)), Ok(record));
+/// # Ok::<(), plugwary::record::RecordFault>(())
+/// ```
+pub fn write(record: &Record) -> String {
+    convert::to_v1(record).to_json()
+}
+
+/// Reads what [`write`] wrote, or what somebody wrote by hand.
+///
+/// Left out, `id` becomes a digest of the text, so that the same text is the same record; dates stay empty, `rule_book` becomes
+/// today's edition, texts and lists stay empty.
+///
+/// # Errors
+///
+/// What is not a whole, well-formed examination of a known version gives the first [`RecordFault`] met.
+pub fn read(text: &str) -> Result<Record, RecordFault> {
+    let text = text.trim_start_matches('\u{feff}');
+    envelope::open(text)?;
+    convert::from_v1(v1::Examination::from_json(text)?, text)
+}
+
+fn is_too_long(text: &str) -> bool {
+    text.chars().nth(LONGEST_TEXT).is_some()
 }

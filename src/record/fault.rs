@@ -1,0 +1,188 @@
+//! Why a file is not taken: one sentence that names the place, what came and what is allowed, and a hint where one helps.
+
+use core::fmt;
+
+use thiserror::Error;
+
+use super::entry_fault::EntryFault;
+use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
+
+/// Why a text is not taken as an examination. Nothing is half read: where there is a fault there is no record.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum RecordFault {
+    /// Larger than any examination.
+    #[error("the file is larger than {} MiB", LARGEST >> 20)]
+    TooLarge,
+    /// Lists and objects in each other without end.
+    #[error("lists and objects stand more than {DEEPEST} deep in each other")]
+    TooDeep,
+    /// Something else altogether.
+    #[error("this is not a Plugwary examination")]
+    Foreign,
+    /// Of a version that was not known when this edition was made.
+    #[error("made by a newer edition (version {}); this one reads up to {VERSION}", .version.plain())]
+    Newer {
+        /// Its version.
+        version: Said,
+    },
+    /// Not JSON from some place on.
+    #[error("damaged at line {line}, column {column}: {what}")]
+    Damaged {
+        /// The line, from 1.
+        line: usize,
+        /// The column, from 1.
+        column: usize,
+        /// What is the matter there.
+        what: String,
+    },
+    /// JSON, but a field is unknown, missing, given twice or of another type.
+    #[error("line {line}, column {column}: {what}")]
+    Form {
+        /// The line, from 1.
+        line: usize,
+        /// The column, from 1.
+        column: usize,
+        /// What is the matter there.
+        what: String,
+    },
+    /// A field of the examination or its sample says what it cannot say.
+    #[error("\"{field}\" must be {takes}, got {got}")]
+    Field {
+        /// The field.
+        field: &'static str,
+        /// What it takes.
+        takes: &'static str,
+        /// What stands there.
+        got: Said,
+    },
+    /// A text of the examination or its sample that nobody would have written.
+    #[error("\"{field}\" has more than {LONGEST_TEXT} characters")]
+    TooLong {
+        /// The field.
+        field: &'static str,
+    },
+    /// More answers than there are questions.
+    #[error("there are more than {MOST_ANSWERS} answers")]
+    TooManyAnswers,
+    /// More photos than a record holds.
+    #[error("there are more than {MOST_PHOTOS} photos")]
+    TooManyPhotos,
+    /// One answer is no answer.
+    #[error("answer {number}: {fault}")]
+    Answer {
+        /// Which, from 1.
+        number: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// One entry for a photo is wrong.
+    #[error("photo {number}: {fault}")]
+    Photo {
+        /// Which, from 1.
+        number: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// A page with more than one examination in it.
+    #[error("the file has more than one examination in it")]
+    SeveralExaminations,
+    /// A page that ends inside its examination.
+    #[error("the file is cut short")]
+    CutShort,
+    /// The bytes of a photo are not those whose digest the examination keeps.
+    #[error("photo {number} was changed after the file was made")]
+    PhotoChanged {
+        /// Which, from 1.
+        number: usize,
+    },
+    /// The page does not carry a photo that its examination speaks of.
+    #[error("photo {number} is missing from the file")]
+    PhotoMissing {
+        /// Which, from 1.
+        number: usize,
+    },
+    /// The page shows a photo that its examination does not speak of.
+    #[error("a photo was added after the file was made")]
+    PhotoAdded,
+}
+
+/// What a file says, cut to a length that fits a sentence; shown in quotes, with nothing in it that a terminal would obey.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Said(Option<String>);
+
+impl Said {
+    /// Nothing stands there.
+    pub const NOTHING: Self = Self(None);
+
+    const LONGEST: usize = 40;
+
+    fn plain(&self) -> &str {
+        self.0.as_deref().unwrap_or_default()
+    }
+}
+
+impl From<&str> for Said {
+    fn from(text: &str) -> Self {
+        Self(Some(shortened(text, Self::LONGEST)))
+    }
+}
+
+impl fmt::Display for Said {
+    fn fmt(&self, f: &mut fmt::Formatter) -> fmt::Result {
+        match &self.0 {
+            Some(text) => write!(f, "\"{}\"", text.escape_debug()),
+            None => f.write_str("nothing"),
+        }
+    }
+}
+
+impl RecordFault {
+    /// What helps, where something does.
+    pub fn hint(&self) -> Option<String> {
+        match self {
+            Self::Newer { .. } => Some("open it with the newest edition of the app".to_owned()),
+            Self::Damaged { .. } | Self::CutShort | Self::PhotoChanged { .. } | Self::PhotoMissing { .. } => {
+                Some("ask for the file again where it came from".to_owned())
+            }
+            Self::Foreign => Some("take the whole file that Plugwary made, or its examination".to_owned()),
+            Self::Answer { fault, .. } | Self::Photo { fault, .. } => fault.hint(),
+            Self::TooLarge
+            | Self::TooDeep
+            | Self::Form { .. }
+            | Self::Field { .. }
+            | Self::TooLong { .. }
+            | Self::TooManyAnswers
+            | Self::TooManyPhotos
+            | Self::SeveralExaminations
+            | Self::PhotoAdded => None,
+        }
+    }
+
+    /// What the JSON reader said, in three sorts: broken text, a number no machine holds, or a form that is not ours.
+    pub(super) fn from_json(error: &serde_json::Error) -> Self {
+        let (line, column) = (error.line(), error.column());
+        let said = error.to_string();
+        let place = format!(" at line {line} column {column}");
+        let said = shortened(said.strip_suffix(&place).unwrap_or(&said), 200);
+        let what = said.chars().flat_map(printable).collect();
+        match error.classify() {
+            serde_json::error::Category::Data => Self::Form { line, column, what },
+            serde_json::error::Category::Eof
+            | serde_json::error::Category::Io
+            | serde_json::error::Category::Syntax => Self::Damaged { line, column, what },
+        }
+    }
+}
+
+fn shortened(text: &str, most: usize) -> String {
+    let mut kept: String = text.chars().take(most).collect();
+    if kept.len() < text.len() {
+        kept.push('…');
+    }
+    kept
+}
+
+/// A character as it may stand in a sentence: what a terminal would obey is spelled out, quotes and backslashes stay.
+fn printable(c: char) -> Vec<char> {
+    if matches!(c, '"' | '\'' | '\\') { vec![c] } else { c.escape_debug().collect() }
+}
