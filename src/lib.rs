@@ -1,11 +1,18 @@
 //! Plugwary examines cheap mains products and says what it saw.
 //!
 //! An [`Examination`](domain::examination::Examination) is a list of answers. [`assess`](domain::assess::assess) makes an
-//! [`Assessment`](domain::assess::Assessment) of it: a verdict and the findings that make it. `words` turn findings into sentences,
-//! `record` saves and reads examinations, and, behind the feature `app`, `screens` show them.
+//! [`Assessment`](domain::assess::Assessment) of it: a verdict and the findings that make it. [`words`] turn findings into sentences,
+//! [`record`] saves and reads examinations, [`drawing`] shows what to look at, [`report`] makes the file to show, and, behind the
+//! feature `app`, `store` keeps everything in the browser and `screens` show it.
 
 pub mod domain;
+pub mod drawing;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod judge;
 pub mod record;
+pub mod report;
 #[cfg(feature = "app")]
 pub mod screens;
+#[cfg(feature = "app")]
+pub mod store;
 pub mod words;

@@ -1,8 +1,9 @@
 //! What a check found: outcome, how much it matters, evidence and reason, all as data; the sentences are made in `words`.
 
 use super::decision::Probability;
+use super::physics::metal::{Candidate, Explanation};
 use super::quantity::Amount;
-use super::question::{Question, Target};
+use super::question::{Core, Question, Target};
 use super::sample::Place;
 use super::standard::Clause;
 
@@ -245,6 +246,58 @@ pub enum Reason {
     },
     /// Readings outside what an instrument can show.
     OutOfRange,
+    /// The cores' resistance over length decides, see the evidence.
+    CoresMeasured {
+        /// Where the temperature of the room came from.
+        room: RoomTemperature,
+        /// What could explain the worst core if it had the area it is held to; `None` where no core breaks its limit.
+        explanation: Option<Explanation>,
+        /// What makes the break a danger; `None` where nothing does.
+        danger: Option<CoreDanger>,
+    },
+    /// A core has no path from end to end.
+    CoreOpen {
+        /// The core.
+        core: Core,
+    },
+    /// The heat balance of the straight flex in still air.
+    HeatBalance {
+        /// The claimed current.
+        current: Amount,
+        /// Where the conductors settle at it; `None` where they never settle.
+        conductor: Option<Amount>,
+        /// The current that brings them to 60 °C.
+        carries: Amount,
+    },
+    /// The metals that cannot be told apart, the likeliest first.
+    Metals(Vec<Candidate>),
+    /// Cores read joined at both ends, against the same cores read alone.
+    CoresJoined {
+        /// What the cores alone lead to.
+        expected: Amount,
+        /// What was read.
+        read: Amount,
+    },
+}
+
+/// Where the temperature of the room came from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RoomTemperature {
+    /// It was read.
+    Read,
+    /// Nobody read it: taken as 20 °C, give or take 5 K.
+    Assumed,
+}
+
+/// What makes too little conductor a danger.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum CoreDanger {
+    /// A core has more than one and a half times the resistance allowed.
+    HalfAsMuchAgain,
+    /// The flex overheats at the claimed current.
+    Overheats,
+    /// In a fault the earth core opens before the fuse.
+    EarthOpensFirst,
 }
 
 pub use super::question::ClaimPlace;
@@ -266,4 +319,6 @@ pub enum Needed {
     CoreResistance,
     /// The preconditions of dead readings: switches on, fuse in, nothing connected.
     ReadingsPrepared,
+    /// The length of the piece whose cores were read.
+    PieceLength,
 }

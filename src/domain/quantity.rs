@@ -102,6 +102,11 @@ impl Amount {
         (unit.kind() == self.kind).then(|| unit.of_base(self.base))
     }
 
+    /// The number beside `unit` for an amount that is a difference, such as an uncertainty: unlike a value it knows no zero point.
+    pub fn difference_in(self, unit: Unit) -> Option<f64> {
+        (unit.kind() == self.kind).then(|| self.base * unit.per_base())
+    }
+
     /// The typed quantity, if it is of that kind.
     pub fn to<Q: Measurand>(self) -> Option<Q> {
         (Q::KIND == self.kind).then(|| Q::from_base(self.base))

@@ -1,7 +1,10 @@
 //! What an instrument showed, as it was typed, and what follows for the measurand.
 
 use super::instrument::Instrument;
-use super::quantity::{Amount, Measurand, Unit};
+use super::quantity::{
+    Amount, Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Mass, Measurand, Power,
+    QuantityKind, ResistancePerLength, ThermodynamicTemperature, Unit,
+};
 use super::uncertainty::Measured;
 
 /// What stood on the display.
@@ -48,6 +51,25 @@ impl Reading {
         Some(Measured::new(value, Q::from_base(u)))
     }
 
+    /// The instrument's standard uncertainty for this reading; `None` for anything but a number.
+    pub fn standard_uncertainty(&self) -> Option<Amount> {
+        match self.unit.kind() {
+            QuantityKind::Area => self.u_of::<Area>(),
+            QuantityKind::Current => self.u_of::<ElectricCurrent>(),
+            QuantityKind::Length => self.u_of::<Length>(),
+            QuantityKind::Mass => self.u_of::<Mass>(),
+            QuantityKind::Potential => self.u_of::<ElectricPotential>(),
+            QuantityKind::Power => self.u_of::<Power>(),
+            QuantityKind::Resistance => self.u_of::<ElectricalResistance>(),
+            QuantityKind::ResistancePerLength => self.u_of::<ResistancePerLength>(),
+            QuantityKind::Temperature => self.u_of::<ThermodynamicTemperature>(),
+        }
+    }
+
+    fn u_of<Q: Measurand>(&self) -> Option<Amount> {
+        self.measured::<Q>().map(|measured| measured.u.amount())
+    }
+
     /// Whether the display said there is no path at all.
     pub fn is_open(&self) -> bool {
         matches!(self.shown, Shown::Open)
@@ -69,7 +91,7 @@ impl Reading {
         }
     }
 
-    fn step_in_base(&self, kind: super::quantity::QuantityKind) -> Option<f64> {
+    fn step_in_base(&self, kind: QuantityKind) -> Option<f64> {
         (self.step.kind() == kind).then(|| self.step.in_unit(self.unit).map(|n| difference_in_base(n, self.unit)))?
     }
 }

@@ -17,13 +17,13 @@ const CLOSING: &str = "</script>";
 pub struct Carried {
     /// The examination.
     pub record: Record,
-    /// The photos that were in the file, each once; none where the file was the bare examination.
-    pub photos: Vec<PhotoBytes>,
+    /// The photos that were in the file, each once. The bare examination brings none, and a page may be made without some.
+    pub photos: Vec<CarriedPhoto>,
 }
 
 /// A photo with its bytes, which have the digest that names it.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct PhotoBytes {
+pub struct CarriedPhoto {
     /// SHA-256 of the bytes, 64 lower-case hexadecimal digits.
     pub sha256: String,
     /// Media type, `image/jpeg` or `image/webp`.
@@ -36,8 +36,8 @@ pub struct PhotoBytes {
 ///
 /// # Errors
 ///
-/// What [`read`] refuses; a page with no examination, several, or half of one; a page whose photos are not exactly those of its
-/// examination.
+/// What [`read`] refuses; a page with several examinations or half of one; a page that shows a photo which its examination does not
+/// speak of, or other bytes than were hashed.
 pub fn from_file(text: &str) -> Result<Carried, RecordFault> {
     if text.len() > LARGEST {
         return Err(RecordFault::TooLarge);
@@ -75,22 +75,18 @@ pub fn embed(json: &str) -> String {
     safe
 }
 
-/// The bytes of every photo on record, each once; every showing of it is held against its digest.
-fn photos(on_record: &[Photo], shown: &[Shown]) -> Result<Vec<PhotoBytes>, RecordFault> {
-    let mut photos: Vec<PhotoBytes> = Vec::new();
+/// The bytes of every photo that is shown, each once; every showing is held against the digest on record.
+fn photos(on_record: &[Photo], shown: &[Shown]) -> Result<Vec<CarriedPhoto>, RecordFault> {
+    let mut photos: Vec<CarriedPhoto> = Vec::new();
     for (number, photo) in (1..).zip(on_record) {
         if photos.iter().any(|taken| taken.sha256 == photo.sha256) {
             continue;
         }
-        let mut showings = shown.iter().filter(|shown| shown.sha256 == photo.sha256).peekable();
-        if showings.peek().is_none() {
-            return Err(RecordFault::PhotoMissing { number });
-        }
         let mut intact = None;
-        for showing in showings {
+        for showing in shown.iter().filter(|shown| shown.sha256 == photo.sha256) {
             intact = Some(showing.bytes(photo).ok_or(RecordFault::PhotoChanged { number })?);
         }
-        photos.extend(intact.map(|bytes| PhotoBytes {
+        photos.extend(intact.map(|bytes| CarriedPhoto {
             sha256: photo.sha256.clone(),
             media_type: photo.media_type.clone(),
             bytes,

@@ -101,6 +101,12 @@ pub enum EntryFault {
         /// What stands there.
         instrument: Said,
     },
+    /// A display with nothing on it, or with two things at once.
+    #[error("the reading of \"{question}\" needs one of \"value\", \"above\", \"below\" and \"open\"")]
+    NotOneReading {
+        /// The question.
+        question: &'static str,
+    },
     /// A field says what it cannot say.
     #[error("\"{field}\" must be {takes}, got {got}")]
     Field {
@@ -120,25 +126,24 @@ pub enum EntryFault {
 }
 
 impl EntryFault {
-    /// What helps, where something does.
+    /// What is allowed there, where a list of it helps.
     pub fn hint(&self) -> Option<String> {
-        match self {
-            Self::UnknownQuestion { .. } => Some("it may come from a newer edition of the rule book".to_owned()),
-            Self::UnknownAnswer { question, .. } => Some(format!("it has {}", asked(question)?.answers().join(", "))),
+        let allowed = match self {
+            Self::UnknownAnswer { question, .. } => asked(question)?.answers().join(", "),
             Self::Target { question, .. } => {
                 let targets = spelling::targets(asked(question)?.per);
-                let spelled: Vec<String> = targets.into_iter().filter_map(spelling::of_target).collect();
-                (!spelled.is_empty()).then(|| format!("\"of\" is one of {}", spelled.join(", ")))
+                targets.into_iter().map(spelling::of_target).collect::<Option<Vec<_>>>()?.join(", ")
             }
             Self::Unit { question, .. } => {
                 let Ask::Measure { kind, .. } = asked(question)?.ask else { return None };
-                let units: Vec<&str> = spelling::units(kind).map(spelling::of_unit).collect();
-                Some(format!("it takes {}", units.join(", ")))
+                spelling::units(kind).map(spelling::of_unit).collect::<Vec<_>>().join(", ")
             }
             Self::Instrument { question, .. } => {
                 let Ask::Measure { instruments, .. } = asked(question)?.ask else { return None };
-                let codes: Vec<&str> = instruments.iter().copied().map(Instrument::code).collect();
-                Some(format!("it takes {}", codes.join(", ")))
+                instruments.iter().copied().map(Instrument::code).collect::<Vec<_>>().join(", ")
+            }
+            Self::UnknownQuestion { .. } => {
+                return Some("It may come from a newer edition of the rule book.".to_owned());
             }
             Self::AnsweredBefore { .. }
             | Self::Unanswered { .. }
@@ -146,9 +151,11 @@ impl EntryFault {
             | Self::AnotherSort { .. }
             | Self::AnswerTwice { .. }
             | Self::Count { .. }
+            | Self::NotOneReading { .. }
             | Self::Field { .. }
-            | Self::TooLong { .. } => None,
-        }
+            | Self::TooLong { .. } => return None,
+        };
+        Some(format!("There may stand: {allowed}."))
     }
 }
 

@@ -1,11 +1,14 @@
 //! Why a file is not taken: one sentence that names the place, what came and what is allowed, and a hint where one helps.
 
-use core::fmt;
+use std::borrow::Cow;
+use std::fmt;
 
 use thiserror::Error;
 
 use super::entry_fault::EntryFault;
 use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
+
+const MEND_IT: &str = "If it was written by hand, mend it there.";
 
 /// Why a text is not taken as an examination. Nothing is half read: where there is a fault there is no record.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
@@ -95,12 +98,6 @@ pub enum RecordFault {
         /// Which, from 1.
         number: usize,
     },
-    /// The page does not carry a photo that its examination speaks of.
-    #[error("photo {number} is missing from the file")]
-    PhotoMissing {
-        /// Which, from 1.
-        number: usize,
-    },
     /// The page shows a photo that its examination does not speak of.
     #[error("a photo was added after the file was made")]
     PhotoAdded,
@@ -137,24 +134,20 @@ impl fmt::Display for Said {
 }
 
 impl RecordFault {
-    /// What helps, where something does.
-    pub fn hint(&self) -> Option<String> {
+    /// What can be done about it, as a sentence.
+    pub fn hint(&self) -> Cow<'static, str> {
         match self {
-            Self::Newer { .. } => Some("open it with the newest edition of the app".to_owned()),
-            Self::Damaged { .. } | Self::CutShort | Self::PhotoChanged { .. } | Self::PhotoMissing { .. } => {
-                Some("ask for the file again where it came from".to_owned())
+            Self::Damaged { .. } | Self::CutShort => "Ask for the file again.".into(),
+            Self::Foreign => "A file made here ends in .html or .json.".into(),
+            Self::Newer { .. } => "Load this app again while there is a network, then take the file back.".into(),
+            Self::TooLarge | Self::TooDeep | Self::TooManyAnswers | Self::TooManyPhotos => {
+                "It was not made by this app.".into()
             }
-            Self::Foreign => Some("take the whole file that Plugwary made, or its examination".to_owned()),
-            Self::Answer { fault, .. } | Self::Photo { fault, .. } => fault.hint(),
-            Self::TooLarge
-            | Self::TooDeep
-            | Self::Form { .. }
-            | Self::Field { .. }
-            | Self::TooLong { .. }
-            | Self::TooManyAnswers
-            | Self::TooManyPhotos
-            | Self::SeveralExaminations
-            | Self::PhotoAdded => None,
+            Self::SeveralExaminations | Self::PhotoAdded | Self::PhotoChanged { .. } => {
+                "Do not trust the file. Ask for it again.".into()
+            }
+            Self::Form { .. } | Self::Field { .. } | Self::TooLong { .. } => MEND_IT.into(),
+            Self::Answer { fault, .. } | Self::Photo { fault, .. } => fault.hint().map_or(MEND_IT.into(), Cow::from),
         }
     }
 

@@ -5,8 +5,7 @@ use serde::Serialize;
 use super::{Record, spelling};
 use crate::domain::assess::{RuleBook, Tally, assess};
 use crate::domain::finding::{Basis, Bearing, Bound, Conformity, Evidence, Finding};
-use crate::domain::quantity::Measurand;
-use crate::domain::quantity::{Amount, ThermodynamicTemperature, Unit};
+use crate::domain::quantity::Amount;
 
 /// How many of the checks that would do most are named.
 const NEXT: usize = 5;
@@ -68,13 +67,7 @@ struct Shown {
     unit: &'static str,
     outcome: &'static str,
     probability: Option<f64>,
-    in_favour: Favoured,
-}
-
-#[derive(Serialize)]
-struct Favoured {
-    value: Option<f64>,
-    holds: bool,
+    in_its_favour: bool,
 }
 
 fn judged(record: &Record) -> Judged<'_> {
@@ -124,19 +117,14 @@ fn shown(evidence: &Evidence) -> Shown {
     Shown {
         of: spelling::of_target(evidence.target),
         value: stated(evidence.value),
-        u: difference(evidence.u, unit).and_then(|number| cut(number, 4)),
+        u: evidence.u.difference_in(unit).and_then(|number| cut(number, 4)),
         at_least: at_least.and_then(stated),
         at_most: at_most.and_then(stated),
         unit: spelling::of_unit(unit),
         outcome: evidence.outcome.code(),
         probability: cut(evidence.probability.value(), 4),
-        in_favour: Favoured { value: stated(evidence.favour.value), holds: evidence.favour.holds },
+        in_its_favour: evidence.favour.holds,
     }
-}
-
-/// A difference in a unit: unlike a value it knows no zero point, so that one of a temperature is the same in kelvin.
-fn difference(amount: Amount, unit: Unit) -> Option<f64> {
-    amount.to::<ThermodynamicTemperature>().map(Measurand::base).or_else(|| amount.in_unit(unit))
 }
 
 /// A number cut to so many significant digits; nothing where it is none. Decimal rounding is the same on every machine.

@@ -12,6 +12,7 @@ mod envelope;
 mod fault;
 mod judged;
 mod number;
+mod reading;
 #[cfg(feature = "schema")]
 mod schema;
 mod spelling;
@@ -20,7 +21,7 @@ mod v1;
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
 
-pub use carried::{Carried, PhotoBytes, embed, from_file};
+pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use entry_fault::EntryFault;
 pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
 pub use fault::{RecordFault, Said};

@@ -1,10 +1,11 @@
 //! The JSON Schema of the saved form: the fields of version 1, and for each question what answers it.
 
+use schemars::Schema;
 use schemars::generate::SchemaSettings;
 use schemars::transform::{Transform, transform_subschemas};
-use schemars::{JsonSchema, Schema};
 use serde_json::{Value, json};
 
+use super::reading::Range;
 use super::{entry, spelling, v1};
 use crate::domain::check;
 use crate::domain::instrument::Instrument;
@@ -56,13 +57,10 @@ fn name_the_questions(schema: &mut Schema) {
     let one_of = |fields: &mut dyn Iterator<Item = &str>| -> Value {
         fields.map(|field| json!({ "required": [field] })).collect::<Vec<_>>().into()
     };
-    let is_open = json!({ "properties": { "shown": { "const": "open" } }, "required": ["shown"] });
     for (part, key, value) in [
         ("Answer", "oneOf", one_of(&mut all.into_iter())),
         ("Answer", "anyOf", check::questions().map(branch).collect::<Vec<_>>().into()),
-        ("Reading", "if", is_open),
-        ("Reading", "then", json!({ "properties": { "value": false } })),
-        ("Reading", "else", json!({ "required": ["value"] })),
+        ("Reading", "oneOf", one_of(&mut ["value", "above", "below", "open"].into_iter())),
     ] {
         if let Some(Value::Object(part)) = parts.get_mut(part) {
             part.insert(key.to_owned(), value);
@@ -115,9 +113,14 @@ fn answers(ask: Ask) -> Value {
         Ask::Measure { kind, instruments, .. } => {
             let units: Vec<&str> = spelling::units(kind).map(spelling::of_unit).collect();
             let instruments: Vec<&str> = instruments.iter().copied().map(Instrument::code).collect();
-            let value = if entry::is_size(kind) { json!({ "minimum": 0 }) } else { json!(true) };
+            let number = match Range::of(kind) {
+                Range::Any => json!(true),
+                Range::FromZero => json!({ "minimum": 0 }),
+                Range::AboveZero => json!({ "exclusiveMinimum": 0 }),
+            };
             json!({ "properties": {
-                "unit": { "enum": units }, "instrument": { "enum": instruments }, "value": value
+                "unit": { "enum": units }, "instrument": { "enum": instruments },
+                "value": number, "above": number, "below": number
             } })
         }
     }

@@ -130,22 +130,30 @@ pub struct Answer {
     pub later: Option<bool>,
 }
 
-/// What an instrument showed.
-#[derive(Debug, Deserialize, Serialize)]
+/// What an instrument showed: exactly one of `value`, `above`, `below` and `open`.
+#[derive(Debug, Default, Deserialize, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Reading {
-    /// `value`, `above` or `below` the value, or `open` with no value. Left out, it is `value`.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(extend("enum" = ["value", "above", "below", "open"])))]
-    pub shown: Option<String>,
-    /// The number on the display; its last written digit is taken for the last digit of the display.
+    /// The number on the display.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
     pub value: Option<Number>,
-    /// The unit of `value` and `step`.
+    /// More than this number.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
+    pub above: Option<Number>,
+    /// Less than this number.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
+    pub below: Option<Number>,
+    /// Over the range, with no number: an open circuit.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub open: Option<bool>,
+    /// The unit of every number here.
     pub unit: String,
-    /// One step of the display's last digit. Left out, the digits of `value` tell.
+    /// One step of the display's last digit. Left out, the digits of the number tell: 0.370 steps by 0.001.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(with = "Option<f64>", extend("exclusiveMinimum" = 0)))]
     pub step: Option<Number>,

@@ -1,10 +1,164 @@
 //! Words of the conductor: resistance, metal and heat.
 
 use super::check::CheckWords;
-use super::question::QuestionWords;
+use super::question::{AnswerWords, QuestionWords};
 
 /// Words of the questions.
-pub const QUESTIONS: &[QuestionWords] = &[];
+pub const QUESTIONS: &[QuestionWords] = &[
+    QuestionWords {
+        id: "piece-length",
+        asks: "How long is the piece of flex you measure?",
+        answers: &[],
+        says: "The piece of flex whose cores were read is {value} long.",
+        look: "Cut the flex at both ends and lay the piece straight along a tape. The longer the piece, the surer the result: take all of it.",
+        why: "A resistance means nothing without the length it belongs to.",
+        caution: "Take the fuse out first, and cut the pins off or hammer them flat as soon as the plug is off: a plug on a cut flex kills if somebody plugs it in.",
+    },
+    QuestionWords {
+        id: "core-resistance",
+        asks: "What does this core read from end to end?",
+        answers: &[],
+        says: "From end to end, {which} reads {value}.",
+        look: "Strip both ends, scrape the metal bright, clip on close to the insulation. Use four wires if the meter has them; else hold the two leads together, note what they read and take it off.",
+        why: "This tells how much conductor there is. A meter whose leads were not taken off can show that a short piece is bad, but never that it is good.",
+        caution: "Only on a piece that is cut off at both ends. Never on anything that is plugged in.",
+    },
+    QuestionWords {
+        id: "cores-joined",
+        asks: "What do all cores read, joined at both ends?",
+        answers: &[],
+        says: "Joined at both ends, the cores read {value} together.",
+        look: "Twist all cores together at one end and all together at the other, then read from end to end with the same meter.",
+        why: "It shows a slip in one reading. It cannot show a meter or a tape that is wrong all the time.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "core-magnet",
+        asks: "Do the bare strands go to a magnet?",
+        answers: &[
+            AnswerWords {
+                code: "none",
+                answer: "no, not at all",
+                says: "A magnet does not pull the bare strands of the cores.",
+            },
+            AnswerWords {
+                code: "weak",
+                answer: "perhaps, a little",
+                says: "A magnet pulls the bare strands of the cores so little that it says nothing.",
+            },
+            AnswerWords {
+                code: "strong",
+                answer: "yes, they jump to it",
+                says: "A magnet pulls the bare strands of the cores strongly.",
+            },
+        ],
+        says: "",
+        look: "Hang some loose strands from your fingers and bring a strong magnet near. Fingers and breath move them too: try it three times.",
+        why: "Copper and aluminium are never pulled. Only a strong pull means steel.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "core-scrape",
+        asks: "Scrape one strand with a knife. What shows?",
+        answers: &[
+            AnswerWords {
+                code: "red",
+                answer: "red all the way",
+                says: "A scraped strand is red all the way, like copper.",
+            },
+            AnswerWords {
+                code: "silver-then-red",
+                answer: "silver outside, red under it",
+                says: "A scraped strand is silver outside and red under it, like tinned copper.",
+            },
+            AnswerWords {
+                code: "red-then-silver",
+                answer: "red outside, silver under it",
+                says: "A scraped strand is red outside and silver under it: another metal with a skin of copper.",
+            },
+            AnswerWords {
+                code: "silver",
+                answer: "silver all the way",
+                says: "A scraped strand is silver all the way: no copper showed.",
+            },
+            AnswerWords { code: "yellow", answer: "yellow", says: "A scraped strand is yellow, like brass." },
+        ],
+        says: "",
+        look: "Lay a strand on something hard and scrape one side until half of it is gone. Look at it in daylight, through a lens if you can.",
+        why: "Tinned copper shows red under silver. A cheap core with a skin of copper shows silver under red.",
+        caution: "Cut away from your fingers.",
+    },
+    QuestionWords {
+        id: "strand-count",
+        asks: "How many strands has the brown core?",
+        answers: &[],
+        says: "The brown core has {value} strands.",
+        look: "Untwist the end, fan the strands out on a sheet of paper and count them in fives. Count twice.",
+        why: "Count and thickness together give the area of the metal.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "ten-strands-width",
+        asks: "How wide are ten strands, side by side?",
+        answers: &[],
+        says: "Ten strands of the brown core, side by side, are {value} wide.",
+        look: "Lay ten strands beside each other on sticky tape, touching, and measure right across. A single strand is too thin for a calliper.",
+        why: "A strand of a tenth of a millimetre measured alone cannot tell copper from aluminium.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "core-mass",
+        asks: "What does the brown core's bare metal weigh?",
+        answers: &[],
+        says: "The bare metal of the brown core weighs {value}.",
+        look: "Strip all of the brown core of the piece you measured, and weigh the metal alone. A scale with steps of 0.01 g is best.",
+        why: "Mass, length and resistance together name the metal without any thickness.",
+        caution: "Wash your hands after stripping flex: the plastic may hold lead.",
+    },
+];
 
 /// Words of the checks.
-pub const CHECKS: &[CheckWords] = &[];
+pub const CHECKS: &[CheckWords] = &[
+    CheckWords {
+        code: "core-resistance-high",
+        wrong: "cores with too little conductor",
+        why: "Thin or poor metal gets hot under load, and a thin earth core can burn open before the fuse does: what you touch then stays live.",
+        settles: "Read every core with a four-wire meter on a piece as long as you have, with its length and the room's temperature.",
+    },
+    CheckWords {
+        code: "overheats-at-claim",
+        wrong: "a flex too hot at the current it claims",
+        why: "Above 70 °C the plastic softens; hotter still, it melts and can catch fire. Coiled or covered, a flex gets hotter than any figure here.",
+        settles: "Read the brown and the blue core with a four-wire meter, and measure the flex across with a calliper.",
+    },
+    CheckWords {
+        code: "metal-not-copper",
+        wrong: "cores of some other metal than copper",
+        why: "Aluminium under a skin of copper heats more, breaks when it is bent and works loose in terminals. Steel carries hardly anything.",
+        settles: "Try a magnet, scrape a strand, then weigh the bare metal of one core or measure ten strands side by side.",
+    },
+    CheckWords {
+        code: "strand-area-short",
+        wrong: "strands with less metal than promised",
+        why: "Less metal carries less. The rules count resistance and not area, so this is a hint only.",
+        settles: "Count the strands of one core and measure ten of them side by side.",
+    },
+    CheckWords {
+        code: "mass-below-copper-promised",
+        wrong: "a core lighter than its copper would be",
+        why: "Aluminium weighs a third of copper, so a light core is seldom copper, or there is little of it.",
+        settles: "Strip one whole core and weigh the bare metal on a scale with fine steps.",
+    },
+    CheckWords {
+        code: "volt-drop-high",
+        wrong: "a flex that loses much of the voltage",
+        why: "What is lost on the way turns into heat, and motors and heaters at the far end run badly.",
+        settles: "Measure the flex and read its cores.",
+    },
+    CheckWords {
+        code: "readings-inconsistent",
+        wrong: "readings of the cores that do not agree",
+        why: "A slip or a bad clip could condemn a sound flex or clear a bad one. This is a doubt about the readings and not about the flex.",
+        settles: "Clean the ends, clip on again and read every core once more, then all of them joined.",
+    },
+];

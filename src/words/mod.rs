@@ -3,10 +3,24 @@
 //! Sentences are whole messages, never glued from pieces, so that another language can stand beside this one.
 
 pub mod check;
+pub mod claims;
+pub mod clause;
+pub mod instrument;
+pub mod mark;
+pub mod number;
+pub mod print;
 pub mod question;
+pub mod reason;
+pub mod report;
+pub mod screens;
+pub mod statement;
+pub mod typed;
+pub mod verdict;
+pub mod which;
 
 mod cable;
 mod copper;
+mod copper_reason;
 mod inside;
 mod live;
 mod plug;

@@ -104,10 +104,19 @@ impl Check {
 
 /// Every check, in the order of the walk.
 pub fn all() -> impl Iterator<Item = &'static Check> {
-    [what_it_says::CHECKS, plug::CHECKS, cable::CHECKS, sockets::CHECKS, readings::CHECKS, inside::CHECKS, live::CHECKS]
-        .into_iter()
-        .flatten()
-        .copied()
+    [
+        what_it_says::CHECKS,
+        plug::CHECKS,
+        cable::CHECKS,
+        sockets::CHECKS,
+        readings::CHECKS,
+        inside::CHECKS,
+        cable::copper::CHECKS,
+        live::CHECKS,
+    ]
+    .into_iter()
+    .flatten()
+    .copied()
 }
 
 /// Every question, in the order of the walk.

@@ -152,7 +152,8 @@ pub fn certainly<Q: Measurand>(target: Target, value: Q, limit: &Limit<Q>, outco
     evidence(target, &Measured::exact(value), limit, probability, outcome)
 }
 
-fn evidence<Q: Measurand>(
+/// A measured value beside a limit, for checks that decide its outcome by a rule of their own.
+pub fn evidence<Q: Measurand>(
     target: Target,
     measured: &Measured<Q>,
     limit: &Limit<Q>,

@@ -1,7 +1,19 @@
 //! Published numbers: one fact sheet per publication and edition, in printed order.
 
+pub mod adiabatic;
 pub mod bs1362;
 pub mod bs1363_1;
+pub mod bs1363_2;
+pub mod bs7671;
+pub mod bs7671_flex;
 mod clause;
+pub mod en50525;
+pub mod hd308;
+pub mod iec60227_1;
+pub mod iec60228;
+pub mod iec60287;
+pub mod iec60320;
+pub mod iec60799;
+pub mod iet_code;
 
 pub use clause::{Clause, Provenance};

@@ -1,0 +1,204 @@
+//! What is known of a cut piece of flex: readings of its cores, its length, and what is claimed for it.
+
+use crate::domain::examination::Answer;
+use crate::domain::facts;
+use crate::domain::finding::{Judgement, Reason, RoomTemperature, Severity};
+use crate::domain::instrument::Instrument;
+use crate::domain::physics::conductor::{at_20, per_length, usual_room};
+use crate::domain::quantity::{
+    Area, ElectricCurrent, ElectricalResistance, Length, Measurand, ResistancePerLength, ThermodynamicTemperature,
+};
+use crate::domain::question::{Core, Target};
+use crate::domain::reading::Reading;
+use crate::domain::uncertainty::Measured;
+use crate::domain::view::View;
+
+/// A cut piece of flex.
+#[derive(Debug, Clone)]
+pub struct CutFlex<'a> {
+    /// Every core there is, with the answer about its resistance.
+    pub cores: Vec<(Core, Option<&'a Answer>)>,
+    /// Length of the piece; `None` where nobody measured it, or what was typed is no length.
+    pub piece: Option<Measured<Length>>,
+    /// Temperature of the room; `None` where nobody read it.
+    pub room: Option<Measured<ThermodynamicTemperature>>,
+    /// The area to hold it to.
+    pub area: Option<Area>,
+    /// The current that the product claims.
+    pub current: Option<ElectricCurrent>,
+    /// Outer diameter; `None` where nobody measured it.
+    pub diameter: Option<Measured<Length>>,
+    /// Length of the whole flex, measured or claimed.
+    pub length: Option<Measured<Length>>,
+    /// The fuse that a fault has to open, as printed on it.
+    pub fuse: Fuse,
+}
+
+/// The fuse that a fault has to open.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Fuse {
+    /// 13 A, or one that may be.
+    UpTo13A,
+    /// Surely less; its gates are not modelled.
+    Smaller,
+}
+
+/// What one core's reading says of its resistance over length at 20 °C.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum CoreResistance {
+    /// So much.
+    Read(Measured<ResistancePerLength>),
+    /// Read with leads that were not taken off.
+    WithLeads {
+        /// The least it can be: leads granted.
+        granted: Measured<ResistancePerLength>,
+        /// The most it can be: as if the leads had none.
+        whole: Measured<ResistancePerLength>,
+    },
+    /// More than so much.
+    Above(ResistancePerLength),
+    /// Less than so much.
+    Below(ResistancePerLength),
+}
+
+impl CoreResistance {
+    /// The least that it can be, two standard uncertainties down, and never below nothing.
+    pub fn least(&self) -> ResistancePerLength {
+        let nothing = ResistancePerLength::from_base(0.0);
+        match self {
+            Self::Read(measured) | Self::WithLeads { granted: measured, .. } => measured.shifted(-2.0).max(nothing),
+            Self::Above(value) => *value,
+            Self::Below(_) => nothing,
+        }
+    }
+
+    /// The best estimate, leads granted.
+    pub fn likely(&self) -> ResistancePerLength {
+        match self {
+            Self::Read(measured) | Self::WithLeads { granted: measured, .. } => measured.value,
+            Self::Above(value) | Self::Below(value) => *value,
+        }
+    }
+
+    /// The most that it can be, two standard uncertainties up.
+    pub fn most(&self) -> ResistancePerLength {
+        match self {
+            Self::Read(measured) | Self::WithLeads { whole: measured, .. } => measured.shifted(2.0),
+            Self::Above(_) => ResistancePerLength::from_base(f64::INFINITY),
+            Self::Below(value) => *value,
+        }
+    }
+}
+
+impl<'a> CutFlex<'a> {
+    /// What an examination tells of it.
+    pub fn of(view: &View<'a>) -> Self {
+        let length = |question| view.reading(question, Target::Sample).and_then(Reading::measured::<Length>);
+        let above_zero = |length: &Measured<Length>| length.value.base() > 0.0;
+        Self {
+            cores: view
+                .cores()
+                .iter()
+                .map(|&core| (core, view.answer(facts::CORE_RESISTANCE, Target::Core(core))))
+                .collect(),
+            piece: length(facts::PIECE_LENGTH).filter(above_zero),
+            room: view.reading(facts::ROOM_TEMPERATURE, Target::Sample).and_then(Reading::measured),
+            area: view.area_to_hold_to(),
+            current: view.claimed_current(),
+            diameter: length(facts::FLEX_DIAMETER).filter(above_zero),
+            length: view.flex_length().filter(above_zero),
+            fuse: match view.one(facts::FUSE_RATING) {
+                Some("3" | "5" | "10") => Fuse::Smaller,
+                _ => Fuse::UpTo13A,
+            },
+        }
+    }
+
+    /// Where the temperature of the room came from.
+    pub const fn room_temperature(&self) -> RoomTemperature {
+        if self.room.is_some() { RoomTemperature::Read } else { RoomTemperature::Assumed }
+    }
+
+    /// The reading of a core, if there is one.
+    pub fn reading(&self, core: Core) -> Option<&'a Reading> {
+        match self.cores.iter().find(|(known, _)| *known == core)?.1 {
+            Some(Answer::Reading(reading)) => Some(reading),
+            _ => None,
+        }
+    }
+
+    /// Every reading there is, of whichever core.
+    pub fn readings(&self) -> impl Iterator<Item = (Core, &'a Reading)> {
+        self.cores.iter().filter_map(|&(core, _)| self.reading(core).map(|reading| (core, reading)))
+    }
+
+    /// A core that has no path from end to end.
+    pub fn open_core(&self) -> Option<Core> {
+        self.readings().find(|(_, reading)| reading.is_open()).map(|(core, _)| core)
+    }
+
+    /// What to say where no core was read: what was answered instead.
+    pub fn nothing_read(&self, severity: Severity) -> Judgement {
+        let judged = self.cores.iter().map(|(_, answer)| Judgement::without_choice(severity, *answer));
+        Judgement::worst(judged.collect(), severity)
+    }
+
+    /// Whether a reading still carries its leads.
+    pub fn has_leads(&self) -> bool {
+        self.readings().any(|(_, reading)| carries_leads(reading))
+    }
+
+    /// Resistance of a core at 20 °C, leads taken off.
+    pub fn at_20(&self, core: Core) -> Option<Measured<ElectricalResistance>> {
+        let reading = self.reading(core).filter(|reading| !carries_leads(reading))?;
+        Some(self.cooled(reading.measured().filter(is_resistance)?))
+    }
+
+    /// What a core's reading says; `None` without a reading that can be used, or without a length.
+    pub fn core(&self, core: Core) -> Option<CoreResistance> {
+        let reading = self.reading(core)?;
+        let piece = self.piece?;
+        let over_length = |resistance| per_length(self.cooled(resistance), piece);
+        let leads = reading.instrument.leads_at_most();
+        let without = |resistance: ElectricalResistance| (resistance - leads).max(ElectricalResistance::from_base(0.0));
+        if let Some(measured) = reading.measured().filter(is_resistance) {
+            let whole = over_length(measured);
+            return Some(if carries_leads(reading) {
+                let granted = over_length(Measured::new(without(measured.value), measured.u));
+                CoreResistance::WithLeads { granted, whole }
+            } else {
+                CoreResistance::Read(whole)
+            });
+        }
+        if let Some(above) = reading.above() {
+            return Some(CoreResistance::Above(over_length(Measured::exact(without(above))).shifted(-2.0)));
+        }
+        let below = over_length(Measured::exact(reading.below()?));
+        Some(if carries_leads(reading) {
+            let granted = Measured::exact(ResistancePerLength::from_base(0.0));
+            CoreResistance::WithLeads { granted, whole: below }
+        } else {
+            CoreResistance::Below(below.shifted(2.0))
+        })
+    }
+
+    fn cooled(&self, resistance: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
+        at_20(resistance, self.room.unwrap_or_else(usual_room))
+    }
+
+    /// What to say where cores were read and yet nothing can be made of them.
+    pub fn unusable(&self, severity: Severity) -> Judgement {
+        use crate::domain::finding::Needed;
+        let reason = if self.piece.is_none() { Reason::Needs(Needed::PieceLength) } else { Reason::OutOfRange };
+        Judgement::cannot_tell(severity, reason)
+    }
+}
+
+/// Whether leads are still in a reading.
+pub fn carries_leads(reading: &Reading) -> bool {
+    matches!(reading.instrument, Instrument::HandMeter)
+}
+
+fn is_resistance(measured: &Measured<ElectricalResistance>) -> bool {
+    measured.value.base() >= 0.0
+}

@@ -1,0 +1,124 @@
+//! Conductors that are not copper.
+
+use super::cut_flex::CutFlex;
+use super::strands;
+use crate::domain::check::{Check, Judge, Prospect, always};
+use crate::domain::decision::{Probability, Thresholds};
+use crate::domain::facts;
+use crate::domain::finding::Severity::Breach;
+use crate::domain::finding::{Basis, Conformity, Judgement, Reason};
+use crate::domain::physics::metal::{
+    Candidate, Metal, Pull, Scrape, Signs, mass_resistivity, not_told_apart, resistivity,
+};
+use crate::domain::question::{Core, Question, Target};
+use crate::domain::sample::{Equipment, Place};
+use crate::domain::standard::{Clause, Provenance};
+use crate::domain::view::View;
+
+/// How a magnet takes to the bare strands.
+pub const MAGNET: &Question =
+    &Question::one("core-magnet", Place::Inside, Equipment::Meters, &["none", "weak", "strong"]);
+
+/// What a strand shows when it is scraped.
+pub const SCRAPE: &Question = &Question::one(
+    "core-scrape",
+    Place::Inside,
+    Equipment::Meters,
+    &["red", "silver-then-red", "red-then-silver", "silver", "yellow"],
+);
+
+/// Classes 5 and 6 have no aluminium in these sizes.
+const COPPER_ONLY: Clause = Clause::new("IEC 60228", "2004", "5.1.1, Tables 3 and 4", Provenance::Read);
+
+/// Clad aluminium.
+const CLAD_ALUMINIUM: Clause = Clause::new("ASTM B566", "2004", "", Provenance::Read);
+
+/// Clad steel.
+const CLAD_STEEL: Clause = Clause::new("ASTM B869", "2004", "Table 1", Provenance::Read);
+
+/// **Finds** cores of copper-clad aluminium, steel or another metal in place of copper.
+///
+/// **Why it matters** clad aluminium heats more, breaks when it is bent, and works loose in terminals; steel has a tenth of
+/// copper's conductance.
+///
+/// **Source** IEC 60228 knows no flexible conductor of aluminium in these sizes (read); resistivities after ASTM B566 and B869
+/// (read); chances of a magnet's or a scrape's answer are usual practice.
+///
+/// **Decision** by the probability of copper, all metals equally likely beforehand: breaks at 0.05, keeps at 0.95. Only a strong
+/// pull means steel. Where nothing speaks against copper and it merely is not proved, the doubt is told and does not decide: the
+/// resistance is held to its limit whatever the metal.
+pub const METAL_NOT_COPPER: &Check = &Check {
+    code: "metal-not-copper",
+    place: Place::Inside,
+    needs: Equipment::Meters,
+    severity: Breach,
+    applies: always,
+    judge: Judge::Reckoned(judge),
+    asks: &[
+        MAGNET,
+        SCRAPE,
+        strands::STRAND_COUNT,
+        strands::TEN_STRANDS,
+        strands::CORE_MASS,
+        facts::CORE_RESISTANCE,
+        facts::PIECE_LENGTH,
+    ],
+    against: &[COPPER_ONLY, CLAD_ALUMINIUM, CLAD_STEEL],
+    prospect: Prospect { minutes: 1.0, percent: 30 },
+};
+
+/// So many times likelier than copper another metal must be before the doubt counts.
+const SPEAKS_AGAINST_COPPER: f64 = 3.0;
+
+fn judge(view: &View) -> Judgement {
+    let signs = signs(view);
+    if signs == Signs::default() {
+        let answers = [MAGNET, SCRAPE].map(|question| view.answer(question, Target::Sample));
+        let without = answers.map(|answer| Judgement::without_choice(Breach, answer)).to_vec();
+        return Judgement::worst(without, Breach).only_told();
+    }
+    let ranked = signs.ranked();
+    let share = |metal: Metal| ranked.iter().find(|c| c.metal == metal).map_or(Probability::ZERO, |c| c.share);
+    let copper = share(Metal::Copper);
+    let measured = signs.resistivity.is_some() || signs.mass_resistivity.is_some();
+    let basis = if measured { Basis::Reading } else { Basis::Sight };
+    let reason = Reason::Metals(not_told_apart(&ranked));
+    match Thresholds::USUAL.conformity(copper) {
+        Conformity::Conforms => Judgement::conforms(Breach, basis, reason),
+        Conformity::Nonconforming => Judgement::breaks(Breach, basis, reason),
+        Conformity::Inconclusive | Conformity::NotExamined | Conformity::NotApplicable => {
+            let doubt = Judgement::cannot_tell(Breach, reason);
+            if speaks_against_copper(&ranked, copper) { doubt } else { doubt.only_told() }
+        }
+    }
+}
+
+fn speaks_against_copper(ranked: &[Candidate], copper: Probability) -> bool {
+    ranked.first().is_some_and(|best| best.share.value() >= SPEAKS_AGAINST_COPPER * copper.value())
+}
+
+/// Everything that speaks of the brown core's metal. The bare mass outdoes strands, which share its resistance.
+fn signs(view: &View) -> Signs {
+    let flex = CutFlex::of(view);
+    let of_core = flex.at_20(Core::Line).zip(flex.piece).filter(|(at_20, _)| at_20.value.value > 0.0);
+    let by_mass = of_core.zip(strands::mass(view)).map(|((r, length), mass)| mass_resistivity(r, length, mass));
+    let by_size = of_core.zip(strands::strands(view)).map(|((r, length), of)| resistivity(r, length, &of));
+    Signs {
+        resistivity: if by_mass.is_some() { None } else { by_size },
+        mass_resistivity: by_mass,
+        pull: match view.one(MAGNET) {
+            Some("none") => Some(Pull::None),
+            Some("weak") => Some(Pull::Weak),
+            Some("strong") => Some(Pull::Strong),
+            _ => None,
+        },
+        scrape: match view.one(SCRAPE) {
+            Some("red") => Some(Scrape::Red),
+            Some("silver-then-red") => Some(Scrape::SilverThenRed),
+            Some("red-then-silver") => Some(Scrape::RedThenSilver),
+            Some("silver") => Some(Scrape::Silver),
+            Some("yellow") => Some(Scrape::Yellow),
+            _ => None,
+        },
+    }
+}

@@ -1,0 +1,237 @@
+//! The stated cross-section against the fuse that protects it and the current it has to carry.
+
+use super::print::{stated_area, without_area};
+use crate::domain::check::ruling::against;
+use crate::domain::check::sockets::connector;
+use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
+use crate::domain::decision::Limit;
+use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING};
+use crate::domain::finding::Severity::{Breach, Danger};
+use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
+use crate::domain::marking::FlexPrint;
+use crate::domain::quantity::{Area, ElectricCurrent, Measurand, amperes, square_millimetres};
+use crate::domain::question::Target;
+use crate::domain::sample::{Equipment, Kind, Place};
+use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, iec60799};
+use crate::domain::view::View;
+
+/// **Finds** a flex that says itself that it is thinner than its rating asks for.
+///
+/// **Why it matters** a lead carries what is plugged in: the fuse lets 1.6 times its rating flow for half an hour and more, and a thin
+/// flex under a carpet burns first.
+///
+/// **Source** BS 7671 Table 4F3A, BS 1362, IEC 60799; no flex under 0.5 mm² is for mains (usual practice).
+///
+/// **Decision** by print. On a lead the flex has to carry what the fuse and the product's own rating let through: behind 13 A, 1.25 mm²
+/// keeps the rule, 1.0 mm² breaks it, 0.75 mm² is a danger. Danger is where the current that nothing stops is more than three times
+/// the flex's own rating (our line), or under 0.5 mm². On a cord set the appliance sets the current, and up to 2 m a smaller size
+/// will do.
+pub const FLEX_THIN_FOR_RATING: &Check = &Check {
+    code: "flex-thin-for-rating",
+    place: Place::Cable,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: always,
+    judge: Judge::Reckoned(|view| thin_for_rating(view, view.flex())),
+    asks: &[FLEX_PRINT, FUSE_RATING, connector::PATTERN, FLEX_LENGTH],
+    against: &[bs7671::TABLE_4F3A, bs1362::CONVENTIONAL_CURRENTS, iec60799::LEAST_AREA, Clause::common_practice()],
+    prospect: Prospect { minutes: 0.5, percent: 30 },
+};
+
+/// **Finds** a fuse larger than the flex behind it allows.
+///
+/// **Why it matters** the fuse is there for the flex: one too large lets it burn.
+///
+/// **Source** BS 1363-1:1995 Table 2 (read).
+///
+/// **Decision** by print. 0.5 mm² takes 3 A; 5 A only where some equipment's inrush needs it, so that 5 A is no more than a breach on
+/// a lead and cannot be told on a cord set.
+pub const FLEX_THIN_FOR_FUSE: &Check = &Check {
+    code: "flex-thin-for-fuse",
+    place: Place::Cable,
+    needs: Equipment::Eyes,
+    severity: Danger,
+    applies: always,
+    judge: Judge::Reckoned(|view| thin_for_fuse(view, view.flex())),
+    asks: &[FLEX_PRINT, FUSE_RATING],
+    against: &[bs1363_1::TABLE_2, Clause::common_practice()],
+    prospect: Prospect { minutes: 0.5, percent: 10 },
+};
+
+/// What the fuse in the plug may be: no less than, no more than.
+struct FuseRange {
+    at_least: ElectricCurrent,
+    at_most: Option<ElectricCurrent>,
+}
+
+fn fuse(view: &View) -> Option<FuseRange> {
+    let (at_least, at_most) = match view.one(FUSE_RATING)? {
+        "3" => (3.0, Some(3.0)),
+        "5" => (5.0, Some(5.0)),
+        "10" => (10.0, Some(10.0)),
+        "13" => (13.0, Some(13.0)),
+        "other-up-to-13" => (0.0, Some(13.0)),
+        "above-13" => (13.0, None),
+        _ => (0.0, None),
+    };
+    Some(FuseRange { at_least: amperes(at_least), at_most: at_most.map(amperes) })
+}
+
+/// No flex under 0.5 mm² is for mains: usual practice in the United Kingdom.
+fn thinnest_for_mains() -> Area {
+    square_millimetres(0.5)
+}
+
+/// The fuse that BS 1363-1 Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
+fn inrush_fuse() -> ElectricCurrent {
+    amperes(5.0)
+}
+
+/// How grave it is that a flex carries more than its rating: `unstopped` is the current that nothing interrupts.
+fn overload(area: Area, unstopped: ElectricCurrent) -> Severity {
+    match bs7671::cord_rating(area) {
+        Some(rating) if unstopped <= rating * 3.0 => Breach,
+        Some(_) | None => Danger,
+    }
+}
+
+/// The most that flows when the product draws `current`: the fuse may stop it before.
+fn unstopped(view: &View, current: ElectricCurrent) -> ElectricCurrent {
+    let by_fuse = fuse(view).and_then(|fuse| fuse.at_most).map(bs1362::non_fusing_current);
+    by_fuse.filter(|by_fuse| *by_fuse < current).unwrap_or(current)
+}
+
+/// How a stated cross-section stands against the one that is needed.
+struct Shortfall {
+    place: ClaimPlace,
+    stated: Area,
+    needed: Area,
+}
+
+impl Shortfall {
+    fn breaks(&self, severity: Severity) -> Judgement {
+        let (claim, limit) = (self.stated.amount(), self.needed.amount());
+        Judgement::breaks(severity, Basis::Print, Reason::ClaimAgainst { place: self.place, claim, limit })
+    }
+}
+
+/// Whether the stated cross-section carries the rating.
+pub fn thin_for_rating(view: &View, print: Option<&FlexPrint>) -> Judgement {
+    match view.kind() {
+        Kind::ExtensionLead => on_a_lead(view, print),
+        Kind::CordSet => {
+            let current = view.claimed_current().or_else(|| connector::rating(view));
+            on_a_cord_set(view, print, current)
+        }
+    }
+}
+
+fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
+    let Some((place, stated)) = stated_area(view, print) else {
+        return without_area(view, Danger);
+    };
+    let short = |load: ElectricCurrent, unstopped: ElectricCurrent| {
+        let needed = bs7671::cord_area(load).filter(|needed| *needed > stated)?;
+        Some((overload(stated, unstopped), needed))
+    };
+    let short_of_fuse = |rating| short(rating, bs1362::non_fusing_current(rating));
+    let fuse = fuse(view);
+    let by_fuse = fuse.as_ref().and_then(|fuse| short_of_fuse(fuse.at_least));
+    let by_claim = view.claimed_current().and_then(|claimed| short(claimed, unstopped(view, claimed)));
+    let worst = by_fuse.into_iter().chain(by_claim).max_by_key(|(severity, _)| *severity);
+    match (worst, fuse) {
+        _ if stated < thinnest_for_mains() => under_mains_size(place, stated),
+        (Some((severity, needed)), _) => Shortfall { place, stated, needed }.breaks(severity),
+        (None, Some(FuseRange { at_most: Some(rating), .. })) if short_of_fuse(rating).is_none() => {
+            Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim)
+        }
+        (None, Some(_)) => Judgement::cannot_tell(Danger, Reason::Needs(Needed::FuseRating)),
+        (None, None) => Judgement::without_choice(Danger, view.answer(FUSE_RATING, Target::Sample)),
+    }
+}
+
+/// Whether a cord set's stated cross-section is the size that a current needs, which hangs on the length.
+pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<ElectricCurrent>) -> Judgement {
+    let Some((place, stated)) = stated_area(view, print) else {
+        return without_area(view, Danger);
+    };
+    if stated < thinnest_for_mains() {
+        return under_mains_size(place, stated);
+    }
+    let Some((current, least)) = current.and_then(|current| Some((current, iec60799::least_area(current)?))) else {
+        return without_current(view);
+    };
+    let severity = overload(stated, unstopped(view, current));
+    let keeps = || Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim);
+    let short_of = |needed| Shortfall { place, stated, needed }.breaks(severity);
+    if stated >= least.any_length {
+        return keeps();
+    }
+    if stated < least.short {
+        return short_of(least.short);
+    }
+    let Some(length) = view.flex_length() else {
+        return Judgement::cannot_tell(severity, Reason::Needs(Needed::FlexLength));
+    };
+    let limit = Limit::AtMost(iec60799::short_set());
+    if view.reading(FLEX_LENGTH, Target::Sample).is_none() {
+        // A claimed length is a nominal, like the 2 m it is held against: it has no doubt of its own.
+        return if limit.holds(length.value) { keeps() } else { short_of(least.any_length) };
+    }
+    let measured = against(Target::Sample, &length, &limit);
+    match measured.outcome {
+        Conformity::Conforms => keeps(),
+        Conformity::Nonconforming => short_of(least.any_length).with_evidence(vec![measured]),
+        Conformity::Inconclusive | Conformity::NotApplicable | Conformity::NotExamined => {
+            Judgement::cannot_tell(severity, Reason::Measured).with_evidence(vec![measured])
+        }
+    }
+}
+
+fn under_mains_size(place: ClaimPlace, stated: Area) -> Judgement {
+    Shortfall { place, stated, needed: thinnest_for_mains() }.breaks(Danger)
+}
+
+/// What is left to say where neither the print nor the connector tells the current.
+fn without_current(view: &View) -> Judgement {
+    match view.one(connector::PATTERN) {
+        Some(_) => Judgement::cannot_tell(Danger, Reason::Needs(Needed::ClaimedCurrent)),
+        None => Judgement::without_choice(Danger, view.answer(connector::PATTERN, Target::Sample)),
+    }
+}
+
+/// Whether the fuse is one that the stated cross-section allows.
+pub fn thin_for_fuse(view: &View, print: Option<&FlexPrint>) -> Judgement {
+    let Some((place, stated)) = stated_area(view, print) else {
+        return without_area(view, Danger);
+    };
+    let Some(largest) = bs1363_1::largest_fuse(stated) else {
+        return under_mains_size(place, stated);
+    };
+    let Some(fuse) = fuse(view) else {
+        return Judgement::without_choice(Danger, view.answer(FUSE_RATING, Target::Sample));
+    };
+    let is_above_13 = fuse.at_most.is_none() && fuse.at_least > amperes(0.0);
+    let reason = fuse_answered(view);
+    let ruling = if fuse.at_least > largest || is_above_13 {
+        let is_inrush_fuse = fuse.at_most == Some(inrush_fuse());
+        match (is_inrush_fuse, view.kind()) {
+            (false, _) => Ruling::Breaks(Danger),
+            (true, Kind::ExtensionLead) => Ruling::Breaks(Breach),
+            (true, Kind::CordSet) => Ruling::CannotTell,
+        }
+    } else if fuse.at_most.is_some_and(|rating| rating <= largest) {
+        Ruling::FitsTheClaim
+    } else {
+        Ruling::CannotTell
+    };
+    ruling.judgement(view, Danger, reason)
+}
+
+fn fuse_answered(view: &View) -> Reason {
+    view.one(FUSE_RATING).map_or(Reason::NotAsked, |answer| Reason::Answered {
+        question: FUSE_RATING.id,
+        target: Target::Sample,
+        answer,
+    })
+}

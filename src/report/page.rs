@@ -1,0 +1,227 @@
+//! The page itself: verdict, what is wrong with numbers and sources, what could not be told, what nobody looked at, photos, and the
+//! examination inside it.
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+
+use super::markup::Markup;
+use crate::domain::assess::{Assessment, RuleBook, assess};
+use crate::domain::finding::{Conformity, Finding};
+use crate::domain::sample::Kind;
+use crate::record::{self, Photo, Record};
+use crate::words::statement::{Bar, Sentence, homeless, not_looked_at, sentences};
+use crate::words::{check, claims, clause, mark, reason, report as words, verdict};
+
+const STYLE: &str = include_str!("page.css");
+
+/// The self-contained page for a record. `photos` are the stored bytes by SHA-256; a photo whose bytes are not there is named as missing.
+pub fn page(record: &Record, photos: &[(String, Vec<u8>)]) -> String {
+    let assessment = assess(&record.examination, &RuleBook::CURRENT);
+    let said = sentences(&record.examination, &assessment);
+    let writer = Writer { record, assessment: &assessment, said: &said, photos, kind: record.examination.sample.kind };
+    let mut page = Markup::default();
+    head(&mut page, record, &assessment);
+    page.raw("<body>\n<main>\n");
+    writer.verdict(&mut page);
+    writer.wrong(&mut page);
+    writer.doubtful(&mut page);
+    writer.untested(&mut page);
+    writer.seen(&mut page);
+    writer.claims(&mut page);
+    writer.not_looked_at(&mut page);
+    how_to_read(&mut page);
+    page.raw("</main>\n");
+    carry(&mut page, "plugwary-examination", &record::write(record));
+    carry(&mut page, "plugwary-verdict", &record::judged_line(record));
+    page.raw("</body>\n</html>\n");
+    page.into_string()
+}
+
+fn head(page: &mut Markup, record: &Record, assessment: &Assessment) {
+    page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+        .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+        .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n")
+        .element("title", "", &format!("{}: {}", verdict::headline(assessment), mark::title(record)))
+        .raw("<style>\n")
+        .raw(STYLE)
+        .raw("</style>\n</head>\n");
+}
+
+/// Puts data into the page that a program can take back; it is never run as a script.
+fn carry(page: &mut Markup, id: &str, json: &str) {
+    page.raw("<script type=\"application/json\" id=\"")
+        .text(id)
+        .raw("\">")
+        .raw(&record::embed(json))
+        .raw("</script>\n");
+}
+
+fn how_to_read(page: &mut Markup) {
+    page.element("h2", "", words::HOW_TO_READ);
+    for bar in [Bar::Solid, Bar::Hatched, Bar::Dotted, Bar::Empty, Bar::Thin] {
+        page.open("p", &format!("said bar-{}", bar.code())).text(words::bar(bar)).close("p");
+    }
+    for paragraph in words::CAUTIONS {
+        page.element("p", "", paragraph);
+    }
+}
+
+struct Writer<'a> {
+    record: &'a Record,
+    assessment: &'a Assessment,
+    said: &'a [Sentence<'a>],
+    photos: &'a [(String, Vec<u8>)],
+    kind: Kind,
+}
+
+impl Writer<'_> {
+    fn verdict(&self, page: &mut Markup) {
+        let assessment = self.assessment;
+        page.element("p", "small", words::WHAT_THIS_IS)
+            .open("header", &format!("verdict {}", assessment.verdict.code()))
+            .element("h1", "", &verdict::headline(assessment))
+            .element("p", "", &verdict::reach(assessment))
+            .close("header")
+            .element("p", "advice", verdict::advice(assessment.verdict))
+            .element("p", "subject", &mark::subject(self.record))
+            .element("p", "subject", &words::origin(&self.record.origin))
+            .element("p", "small", &words::when(&self.record.begun, &self.record.changed, assessment.edition));
+    }
+
+    fn wrong(&self, page: &mut Markup) {
+        self.findings(page, words::WHAT_IS_WRONG, |f| f.outcome() == Conformity::Nonconforming);
+    }
+
+    fn doubtful(&self, page: &mut Markup) {
+        self.findings(page, words::COULD_NOT_BE_TOLD, |f| f.outcome() == Conformity::Inconclusive);
+    }
+
+    /// Findings of one outcome, the weightiest first, each under the sentence it rests on.
+    fn findings(&self, page: &mut Markup, heading: &str, is_wanted: impl Fn(&Finding) -> bool) {
+        let wanted: Vec<&Finding> = self.assessment.findings.iter().filter(|f| is_wanted(f)).collect();
+        if wanted.is_empty() {
+            return;
+        }
+        page.element("h2", "", heading);
+        for finding in wanted {
+            self.finding(page, finding);
+        }
+    }
+
+    fn finding(&self, page: &mut Markup, finding: &Finding) {
+        let home = self.said.iter().find(|s| s.findings.iter().any(|f| f.code == finding.code));
+        let bar = Bar::of(finding);
+        page.open("section", &format!("said bar-{}", bar.code()))
+            .element("h3", "", home.map_or_else(|| capital(check::of(finding.code).wrong), |s| s.text.clone()).as_str())
+            .element("p", "", &format!("{}: {}.", capital(bar.word()), check::of(finding.code).wrong))
+            .element("p", "", &reason::reason(finding, self.kind));
+        for line in reason::numbers(finding, self.kind) {
+            page.element("p", "numbers", &line);
+        }
+        let against = finding.against.iter().map(clause::citation).collect::<Vec<_>>().join("; ");
+        page.element("p", "", &reason::in_its_favour(finding))
+            .element("p", "", reason::settles(finding))
+            .element("p", "", reason::bearing(finding))
+            .element("p", "source", &words::held_against(&against));
+        if let Some(home) = home {
+            self.photos_of(page, home);
+        }
+        page.close("section");
+    }
+
+    fn untested(&self, page: &mut Markup) {
+        let untested = &self.assessment.dangers_not_tested;
+        if untested.is_empty() {
+            return;
+        }
+        page.element("h2", "", words::DANGERS_NOT_TESTED).element("p", "", words::NOT_TESTED_MEANS).open("ul", "");
+        for code in untested {
+            page.element("li", "said bar-empty", check::of(code).wrong);
+        }
+        page.close("ul");
+    }
+
+    /// Everything that was seen, by place.
+    fn seen(&self, page: &mut Markup) {
+        page.element("h2", "", words::WHAT_WAS_SEEN);
+        let mut last = None;
+        for sentence in self.said {
+            let place = sentence.question.place;
+            if last.replace(place) != Some(place) {
+                page.element("h3", "", verdict::place(place, self.kind));
+            }
+            page.open("p", &format!("said bar-{}", sentence.bar.code())).text(&sentence.text).close("p");
+            if sentence.findings.is_empty() {
+                self.photos_of(page, sentence);
+            }
+        }
+        for finding in homeless(&self.record.examination, self.assessment) {
+            let bar = Bar::of(finding);
+            page.element("p", &format!("said bar-{}", bar.code()), &reason::reason(finding, self.kind));
+        }
+    }
+
+    fn claims(&self, page: &mut Markup) {
+        let table = claims::table(&self.record.examination);
+        if table.rows.is_empty() {
+            return;
+        }
+        page.element("h2", "", words::WHAT_IT_CLAIMS).raw("<div class=\"wide\"><table>\n<tr><td></td>");
+        for column in &table.columns {
+            page.element("th", "", column);
+        }
+        page.raw("</tr>\n");
+        for row in &table.rows {
+            page.raw("<tr>").element("th", "", &row.name);
+            for cell in &row.cells {
+                page.open("td", "").text(cell).close("td");
+            }
+            page.raw("</tr>\n");
+        }
+        page.raw("</table></div>\n");
+    }
+
+    fn not_looked_at(&self, page: &mut Markup) {
+        let open = not_looked_at(self.assessment);
+        if open.is_empty() {
+            return;
+        }
+        page.element("h2", "", words::NOBODY_LOOKED_AT);
+        for (place, findings) in open {
+            page.element("h3", "", verdict::place(place, self.kind)).open("ul", "");
+            for finding in findings {
+                page.element("li", "said bar-empty", check::of(finding.code).wrong);
+            }
+            page.close("ul");
+        }
+    }
+
+    fn photos_of(&self, page: &mut Markup, sentence: &Sentence) {
+        let belongs = |p: &&Photo| p.question == sentence.question.id && p.target == sentence.target;
+        for photo in self.record.photos.iter().filter(belongs) {
+            match self.photos.iter().find(|(sha256, _)| *sha256 == photo.sha256) {
+                Some((_, bytes)) => {
+                    page.raw("<figure><img alt=\"")
+                        .text(&sentence.text)
+                        .raw("\" data-sha256=\"")
+                        .text(&photo.sha256)
+                        .raw("\" src=\"data:")
+                        .text(&photo.media_type)
+                        .raw(";base64,")
+                        .raw(&STANDARD.encode(bytes))
+                        .raw("\">")
+                        .element("figcaption", "small", &words::photo_of(&photo.taken, &photo.sha256))
+                        .close("figure");
+                }
+                None => {
+                    page.element("p", "small", words::PHOTO_MISSING);
+                }
+            }
+        }
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

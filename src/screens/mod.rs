@@ -1,0 +1,13 @@
+//! The screens: Leptos components. No arithmetic, no limits, no rounding; every word comes from `words`.
+
+mod app;
+mod pages;
+pub mod platform;
+mod state;
+mod widgets;
+
+/// Mounts the app on the page's body.
+pub fn mount() {
+    platform::crash::install();
+    leptos::mount::mount_to_body(app::App);
+}

@@ -1,0 +1,106 @@
+//! All samples on this device: search, open, begin a new one, take a file back.
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use leptos_router::components::A;
+use leptos_router::hooks::use_navigate;
+
+use crate::domain::assess::{RuleBook, assess};
+use crate::record::{self, Record};
+use crate::screens::platform::file;
+use crate::screens::state::Samples;
+use crate::words::{faults, mark, screens as words, verdict};
+
+/// The page.
+#[component]
+pub fn AllSamples() -> impl IntoView {
+    let samples = expect_context::<Samples>();
+    samples.open_for_looking(None);
+    let search = RwSignal::new(String::new());
+    let found = Memo::new(move |_| {
+        let wanted = search.read().to_lowercase();
+        samples.all().into_iter().filter(|record| mark::has_words(record, &wanted)).collect::<Vec<_>>()
+    });
+    view! {
+        <main class="page">
+            <h1 class="name">"Plugwary"</h1>
+            <p class="tagline">{words::TAGLINE}</p>
+            <h2>{words::ALL_SAMPLES}</h2>
+            <input
+                class="search"
+                type="search"
+                aria-label=words::SEARCH
+                placeholder=words::SEARCH
+                prop:value=search
+                on:input=move |event| search.set(event_target_value(&event))
+            />
+            <ul class="samples">
+                <For each=move || found.get() key=|record| (record.id.clone(), record.changed.clone()) children=|record| view! { <SampleLine record /> } />
+            </ul>
+            {move || {
+                let text = match (samples.is_loading(), found.with(Vec::is_empty), search.read().is_empty()) {
+                    (true, _, _) => words::READING,
+                    (false, true, true) => words::NO_SAMPLES,
+                    (false, true, false) => words::NO_MATCH,
+                    (false, false, _) => "",
+                };
+                view! { <p class="small">{text}</p> }
+            }}
+            <p><A href="/about">{words::ABOUT}</A></p>
+            <div class="thumb">
+                <TakeBack />
+                <A href="/new" attr:class="decisive" attr:id="start">{words::START_LOOKING}</A>
+            </div>
+        </main>
+    }
+}
+
+/// One sample: what it is called, and the verdict so far.
+#[component]
+fn SampleLine(
+    /// The record.
+    record: Record,
+) -> impl IntoView {
+    let assessment = assess(&record.examination, &RuleBook::CURRENT);
+    let bar = mark::of_verdict(assessment.verdict);
+    let href = format!("/sample/{}", record.id);
+    view! {
+        <li class=format!("said bar-{}", bar.code())>
+            <A href=href attr:class="sample">
+                <b>{mark::title(&record)}</b>
+                <span class="verdict-so-far">{verdict::headline(&assessment)}</span>
+                {record.is_example.then(|| view! { <span class="small">{words::IS_EXAMPLE}</span> })}
+            </A>
+        </li>
+    }
+}
+
+/// Takes a file back.
+#[component]
+fn TakeBack() -> impl IntoView {
+    let samples = expect_context::<Samples>();
+    let navigate = use_navigate();
+    let picked = move |event: leptos::ev::Event| {
+        let navigate = navigate.clone();
+        let Some(picked) = file::picked(&event).into_iter().next() else { return };
+        spawn_local(async move {
+            let text = match file::text(&picked).await {
+                Ok(text) => text,
+                Err(fault) => return samples.tell_text(faults::file(&fault)),
+            };
+            match record::from_file(&text) {
+                Ok(carried) => {
+                    let id = samples.take_back(carried);
+                    navigate(&format!("/sample/{id}"), leptos_router::NavigateOptions::default());
+                }
+                Err(fault) => samples.tell_text(faults::taken_back(&fault)),
+            }
+        });
+    };
+    view! {
+        <label class="aside">
+            {words::TAKE_BACK}
+            <input type="file" id="take-back" accept=".html,.json,text/html,application/json" class="unseen" on:change=picked />
+        </label>
+    }
+}

@@ -1,0 +1,142 @@
+//! This sample: the statement grows, the newest question stands at the thumb.
+
+use leptos::prelude::*;
+use leptos_router::components::A;
+use leptos_router::hooks::{use_navigate, use_params_map};
+
+use crate::domain::assess::{Assessment, RuleBook, assess};
+use crate::domain::finding::Severity;
+use crate::domain::sample::Equipment;
+use crate::record::Record;
+use crate::screens::state::Samples;
+use crate::screens::widgets::{At, Dock, Statement, VerdictLine};
+use crate::words::{check, mark, screens as words, statement, verdict};
+
+/// The page.
+#[component]
+pub fn ThisSample() -> impl IntoView {
+    let samples = expect_context::<Samples>();
+    let params = use_params_map();
+    let id = Memo::new(move |_| params.read().get("id").unwrap_or_default());
+    let found = Memo::new(move |_| samples.get(&id.read()));
+    let is_there = Memo::new(move |_| found.with(Option::is_some));
+    Effect::new(move |_| samples.open_for_looking(Some(id.get())));
+    on_cleanup(move || samples.open_for_looking(None));
+    move || {
+        if is_there.get() {
+            view! { <Looking found /> }.into_any()
+        } else {
+            let text = if samples.is_loading() { words::READING } else { words::NOT_HERE };
+            view! {
+                <main class="page">
+                    <p class="way"><A href="/">{words::ALL_SAMPLES}</A></p>
+                    <p>{text}</p>
+                </main>
+            }
+            .into_any()
+        }
+    }
+}
+
+/// The statement and the dock of a sample that is there.
+#[component]
+fn Looking(
+    /// The record.
+    found: Memo<Option<Record>>,
+) -> impl IntoView {
+    let last = StoredValue::new(found.get_untracked());
+    let record = Memo::new(move |_| {
+        let record = found.get().or_else(|| last.get_value());
+        last.set_value(record.clone());
+        record.unwrap_or_else(mark::blank)
+    });
+    let assessment = Memo::new(move |_| record.with(|record| assess(&record.examination, &RuleBook::CURRENT)));
+    let at = RwSignal::new(At::Walk);
+    let scroll = NodeRef::<leptos::html::Div>::new();
+    let answers = Memo::new(move |_| record.with(|record| record.examination.answers.len()));
+    Effect::new(move |_| {
+        answers.track();
+        if let Some(element) = scroll.get() {
+            request_animation_frame(move || element.set_scroll_top(element.scroll_height()));
+        }
+    });
+    view! {
+        <main class="looking">
+            <VerdictLine assessment />
+            <div class="scroll" node_ref=scroll>
+                <Head record />
+                <NotLookedAt assessment />
+                <Statement record assessment at />
+                <Enough record assessment />
+            </div>
+            <Dock record assessment at />
+        </main>
+    }
+}
+
+/// What the sample is, and the ways out.
+#[component]
+fn Head(
+    /// The record.
+    record: Memo<Record>,
+) -> impl IntoView {
+    let samples = expect_context::<Samples>();
+    let navigate = use_navigate();
+    let id = record.with_untracked(|record| record.id.clone());
+    let file = format!("/sample/{id}/file");
+    let delete = move |_| {
+        samples.delete(&id);
+        navigate("/", leptos_router::NavigateOptions::default());
+    };
+    view! {
+        <nav class="way">
+            <A href="/">{words::ALL_SAMPLES}</A>
+            <A href=file attr:id="make-file">{words::MAKE_FILE}</A>
+            <button class="aside" id="delete" on:click=delete>{words::DELETE}</button>
+        </nav>
+        <p class="subject">{move || record.with(mark::subject)}</p>
+    }
+}
+
+/// What nobody looked at yet, folded away.
+#[component]
+fn NotLookedAt(
+    /// What the answers amount to.
+    assessment: Memo<Assessment>,
+) -> impl IntoView {
+    view! {
+        <details class="not-looked-at">
+            <summary>{words::NOT_LOOKED_AT}" …"</summary>
+            {move || {
+                assessment.with(|assessment| {
+                    statement::not_looked_at(assessment)
+                        .into_iter()
+                        .flat_map(|(_, findings)| findings)
+                        .map(|finding| view! { <p class="said bar-empty">{check::of(finding.code).wrong}</p> })
+                        .collect_view()
+                })
+            }}
+        </details>
+    }
+}
+
+/// Said after the first danger: enough for a buyer, and what more would add for an inspector.
+#[component]
+fn Enough(
+    /// The record.
+    record: Memo<Record>,
+    /// What the answers amount to.
+    assessment: Memo<Assessment>,
+) -> impl IntoView {
+    let is_danger = Memo::new(move |_| assessment.with(|a| a.findings.iter().any(|f| f.breaks(Severity::Danger))));
+    let said = move || {
+        let is_buyer = record.with(|record| record.examination.equipment == Equipment::Eyes);
+        let first = if is_buyer { verdict::ENOUGH } else { verdict::ENOUGH_TO_DECIDE };
+        format!("{first} {}", assessment.with(|a| verdict::advice(a.verdict)))
+    };
+    view! {
+        <Show when=move || is_danger.get()>
+            <p class="enough">{said}</p>
+        </Show>
+    }
+}

@@ -1,0 +1,148 @@
+//! Files that come in and go out.
+
+use std::time::Duration;
+
+use js_sys::{Array, Object, Promise, Reflect};
+use leptos::prelude::set_timeout;
+use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{Blob, BlobPropertyBag, Event, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, Url};
+
+use super::function;
+
+/// The most that is read into memory at once, in bytes.
+const AT_MOST: f64 = 64.0 * MEBIBYTE;
+const MEBIBYTE: f64 = 1024.0 * 1024.0;
+/// How long a browser may take to begin a download: the address of the data must live until then.
+const DOWNLOAD_BEGINS_WITHIN: Duration = Duration::from_secs(30);
+
+/// Why a file could not be taken in or handed on.
+#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+pub enum Fault {
+    /// It is larger than the app reads.
+    #[error("file must be at most 64 MiB, got {mebibytes:.0} MiB")]
+    TooLarge {
+        /// Its size in mebibytes.
+        mebibytes: f64,
+    },
+    /// The browser cannot read it any more.
+    #[error("file cannot be read")]
+    Unreadable,
+    /// The browser let no file be made.
+    #[error("file cannot be saved")]
+    NotSaved,
+}
+
+/// A file that somebody picked.
+#[derive(Debug, Clone)]
+pub struct Picked(web_sys::File);
+
+impl Picked {
+    /// Its content.
+    pub(super) fn blob(&self) -> &Blob {
+        &self.0
+    }
+}
+
+impl From<web_sys::File> for Picked {
+    fn from(file: web_sys::File) -> Self {
+        Self(file)
+    }
+}
+
+/// The files picked with the input that this `change` event comes from. Empties the input, so that the same file can be picked again.
+pub fn picked(event: &Event) -> Vec<Picked> {
+    let input = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+    let Some(input) = input else { return Vec::new() };
+    let files = input.files().map(|files| (0..files.length()).filter_map(|n| files.get(n)).map(Picked).collect());
+    input.set_value("");
+    files.unwrap_or_default()
+}
+
+/// The text of a file.
+///
+/// # Errors
+/// [`Fault::TooLarge`] over 64 MiB, [`Fault::Unreadable`] where the browser cannot read it.
+pub async fn text(picked: &Picked) -> Result<String, Fault> {
+    let size = picked.0.size();
+    if size > AT_MOST {
+        return Err(Fault::TooLarge { mebibytes: size / MEBIBYTE });
+    }
+    let text = JsFuture::from(picked.0.text()).await;
+    text.ok().and_then(|text| text.as_string()).ok_or(Fault::Unreadable)
+}
+
+/// Saves text as a file where the browser keeps its downloads.
+///
+/// # Errors
+/// [`Fault::NotSaved`] where the browser lets no file be made.
+pub fn save(name: &str, mime: &str, text: &str) -> Result<(), Fault> {
+    begin_download(name, mime, text).ok_or(Fault::NotSaved)
+}
+
+fn begin_download(name: &str, mime: &str, text: &str) -> Option<()> {
+    let kind = BlobPropertyBag::new();
+    kind.set_type(mime);
+    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind).ok()?;
+    let document = web_sys::window()?.document()?;
+    let body = document.body()?;
+    let link: HtmlAnchorElement = document.create_element("a").ok()?.unchecked_into();
+    let address = Url::create_object_url_with_blob(&blob).ok()?;
+    link.set_href(&address);
+    link.set_download(name);
+    // Some browsers follow only links that are on the page.
+    body.append_child(&link).ok()?;
+    link.click();
+    link.remove();
+    set_timeout(
+        move || {
+            // An address that is gone already needs no taking back.
+            drop(Url::revoke_object_url(&address));
+        },
+        DOWNLOAD_BEGINS_WITHIN,
+    );
+    Some(())
+}
+
+/// Offers text as a file to the device's other apps; saves it where the browser cannot. Somebody who closes the offer wants no file.
+///
+/// # Errors
+/// [`Fault::NotSaved`] where it could be neither shared nor saved.
+pub async fn share_or_save(name: &str, mime: &str, text: &str) -> Result<(), Fault> {
+    match share(name, mime, text).await {
+        Shared::Yes | Shared::Declined => Ok(()),
+        Shared::No => save(name, mime, text),
+    }
+}
+
+/// What became of an offer to share.
+enum Shared {
+    Yes,
+    /// By the person asked.
+    Declined,
+    No,
+}
+
+async fn share(name: &str, mime: &str, text: &str) -> Shared {
+    let Some(offer) = offer(name, mime, text) else { return Shared::No };
+    match JsFuture::from(offer).await {
+        Ok(_) => Shared::Yes,
+        Err(error) => {
+            let declined = error.dyn_ref::<web_sys::DomException>().is_some_and(|error| error.name() == "AbortError");
+            if declined { Shared::Declined } else { Shared::No }
+        }
+    }
+}
+
+/// Offers a file; `None` where the browser can share no such file.
+fn offer(name: &str, mime: &str, text: &str) -> Option<Promise> {
+    let navigator = web_sys::window()?.navigator();
+    let (can_share, share) = (function(&navigator, "canShare")?, function(&navigator, "share")?);
+    let kind = FilePropertyBag::new();
+    kind.set_type(mime);
+    let file = web_sys::File::new_with_str_sequence_and_options(&Array::of1(&text.into()), name, &kind).ok()?;
+    let data = Object::new();
+    Reflect::set(&data, &"files".into(), &Array::of1(&file)).ok()?;
+    can_share.call1(&navigator, &data).ok()?.is_truthy().then_some(())?;
+    share.call1(&navigator, &data).ok()?.dyn_into().ok()
+}

@@ -1,0 +1,13 @@
+//! The pieces that pages are made of.
+
+mod answers;
+mod dock;
+mod notices;
+mod statement;
+mod typed;
+mod verdict_line;
+
+pub use dock::{At, Dock};
+pub use notices::Notices;
+pub use statement::Statement;
+pub use verdict_line::VerdictLine;

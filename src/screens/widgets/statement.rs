@@ -1,0 +1,113 @@
+//! The running statement: sentences with their bars, each of which can be tapped to be looked at again.
+
+use leptos::prelude::*;
+
+use super::dock::At;
+use crate::domain::assess::Assessment;
+use crate::domain::finding::Finding;
+use crate::domain::sample::Kind;
+use crate::record::Record;
+use crate::words::statement::{Bar, Sentence, homeless, sentences};
+use crate::words::{check, clause, reason, screens, verdict};
+
+/// The statement of one sample.
+#[component]
+pub fn Statement(
+    /// The record.
+    record: Memo<Record>,
+    /// What it amounts to.
+    assessment: Memo<Assessment>,
+    /// Where the dock stands; a tapped sentence moves it.
+    at: RwSignal<At>,
+) -> impl IntoView {
+    move || {
+        let record = record.get();
+        let assessment = assessment.get();
+        let kind = record.examination.sample.kind;
+        let mut last = None;
+        let said = sentences(&record.examination, &assessment)
+            .into_iter()
+            .map(|sentence| {
+                let place = sentence.question.place;
+                let heading = (last.replace(place) != Some(place))
+                    .then(|| view! { <h2 class="place">{verdict::place(place, kind)}</h2> });
+                view! { {heading} <SentenceLine sentence kind at /> }
+            })
+            .collect_view();
+        let also = homeless(&record.examination, &assessment);
+        let also = (!also.is_empty()).then(|| {
+            view! {
+                <h2 class="place">{screens::ALSO}</h2>
+                {also.into_iter().map(|finding| view! { <FindingLines finding kind with_name=WithName::Yes /> }).collect_view()}
+            }
+        });
+        view! { <div class="statement">{said}{also}</div> }
+    }
+}
+
+/// One sentence and the findings under it.
+#[component]
+fn SentenceLine<'a>(
+    /// The sentence.
+    sentence: Sentence<'a>,
+    /// The kind of sample.
+    kind: Kind,
+    /// Where the dock stands.
+    at: RwSignal<At>,
+) -> impl IntoView + use<> {
+    let (question, target) = (sentence.question, sentence.target);
+    let bar = sentence.bar;
+    view! {
+        <div class=format!("said bar-{}", bar.code()) data-question=question.id>
+            <button class="sentence" on:click=move |_| at.set(At::Asked(question, target))>
+                {sentence.text}
+                {(bar > Bar::Thin).then(|| view! { <span class="bar-word">{bar.word()}</span> })}
+            </button>
+            {sentence.findings.into_iter().map(|finding| view! { <FindingLines finding kind with_name=WithName::No /> }).collect_view()}
+        </div>
+    }
+}
+
+/// Whether a finding says what is wrong, or the sentence above it did.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum WithName {
+    Yes,
+    No,
+}
+
+/// The reason, numbers and source of one finding.
+#[component]
+fn FindingLines<'a>(
+    /// The finding.
+    finding: &'a Finding,
+    /// The kind of sample.
+    kind: Kind,
+    /// Whether it says what is wrong.
+    with_name: WithName,
+) -> impl IntoView + use<> {
+    let words = check::of(finding.code);
+    let bar = Bar::of(finding);
+    let class = if with_name == WithName::Yes { format!("said bar-{}", bar.code()) } else { String::new() };
+    let source = finding.against.iter().map(clause::citation).collect::<Vec<_>>().join("; ");
+    let settles = reason::settles(finding);
+    let lines: Vec<String> = reason::numbers(finding, kind)
+        .into_iter()
+        .chain([reason::in_its_favour(finding), settles.to_owned(), reason::bearing(finding).to_owned()])
+        .filter(|line| !line.is_empty())
+        .collect();
+    view! {
+        <div class=class data-code=finding.code>
+            <p class="finding">
+                <b>{format!("{}, {}: ", capital(bar.word()), words.wrong)}</b>
+                {reason::reason(finding, kind)}
+            </p>
+            {lines.into_iter().map(|line| view! { <p class="numbers">{line}</p> }).collect_view()}
+            <p class="source">{source}</p>
+        </div>
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

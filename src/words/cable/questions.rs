@@ -1,0 +1,203 @@
+//! What is asked of the flex, and what its answers say.
+
+use crate::words::question::{AnswerWords, QuestionWords};
+
+/// Words of the questions.
+pub const QUESTIONS: &[QuestionWords] = &[
+    QuestionWords {
+        id: "flex-condition",
+        asks: "Do you see any of these along the flex?",
+        answers: &[
+            AnswerWords {
+                code: "core-shows",
+                answer: "a coloured inner wire or bare metal shows",
+                says: "A coloured inner wire or bare metal can be seen on the flex.",
+            },
+            AnswerWords {
+                code: "joined",
+                answer: "two pieces are joined together",
+                says: "The flex is joined together from two pieces.",
+            },
+            AnswerWords { code: "taped", answer: "tape is wound around it", says: "Tape is wound around the flex." },
+            AnswerWords {
+                code: "melted",
+                answer: "it is melted, burnt or crushed flat",
+                says: "The flex is melted, burnt or crushed flat somewhere.",
+            },
+            AnswerWords {
+                code: "scuffed",
+                answer: "scuffs or small cuts on the outside",
+                says: "The outside of the flex has scuffs or small cuts.",
+            },
+            AnswerWords {
+                code: "sheath-loose",
+                answer: "the outside slides or wrinkles",
+                says: "The outside of the flex slides or wrinkles over the wires in it.",
+            },
+        ],
+        says: "The flex looks whole along its length.",
+        look: "Let the whole flex run through your fingers. Look well where it enters the plug and the other end, and twist it gently there.",
+        why: "The outside of the flex is the first of two layers between a hand and the mains.",
+        caution: "Unplugged, always.",
+    },
+    QuestionWords {
+        id: "flex-print",
+        asks: "What is printed along the flex?",
+        answers: &[],
+        says: "The flex is printed “{value}”.",
+        look: "Turn the flex under a slanting light: the print may be pressed in without ink, and comes again about every half metre. Copy the letters and numbers, such as H05VV-F 3G1.5.",
+        why: "Honest makers print what the flex is: its type, how many wires it has and how thick they are. Print is a claim, and it can give the flex away.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "flex-visible",
+        asks: "How much of the flex can you see?",
+        answers: &[
+            AnswerWords {
+                code: "55-cm-or-more",
+                answer: "55 cm or more, on all sides",
+                says: "At least 55 cm of the flex were looked at on all sides.",
+            },
+            AnswerWords { code: "less", answer: "less than 55 cm", says: "Less than 55 cm of the flex could be seen." },
+        ],
+        says: "",
+        look: "Two sheets of A4 paper end to end are a little longer than 55 cm. Look all around the flex.",
+        why: "The print need not come again sooner than every 55 cm, so a shorter piece may have none.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "flex-maker",
+        asks: "Is there a maker's name or mark on the flex?",
+        answers: &[
+            AnswerWords {
+                code: "name-or-mark",
+                answer: "yes, a name or a mark",
+                says: "A maker's name or mark is printed on the flex.",
+            },
+            AnswerWords { code: "none", answer: "none to be seen", says: "No maker's name or mark is on the flex." },
+        ],
+        says: "",
+        look: "Look before and after the type and the size. A trade name, a logo or initials will do.",
+        why: "A name says who answers for the flex. Some makers lay a coloured thread inside instead.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "flex-length",
+        asks: "How long is the flex?",
+        answers: &[],
+        says: "The flex is {value} long.",
+        look: "Measure the flex alone, from where it leaves the plug to where it enters the other end.",
+        why: "It is held against the length that was promised, and with the size of the wires it tells how much heat and loss to expect.",
+        caution: "Unplugged, always.",
+    },
+    QuestionWords {
+        id: "flex-diameter",
+        asks: "How thick is the flex from outside?",
+        answers: &[],
+        says: "The flex measures {value} across.",
+        look: "Close the calliper until it just touches, without pressing. Turn the flex by a quarter, measure again and take the middle of the two.",
+        why: "Each type of flex has its own range. The outside says nothing about the copper in it.",
+        caution: "Unplugged, always.",
+    },
+    QuestionWords {
+        id: "earth-colour",
+        asks: "What colour is the earth wire?",
+        answers: &[
+            AnswerWords {
+                code: "green-and-yellow",
+                answer: "green and yellow, about half each",
+                says: "The earth wire is green and yellow, about half each.",
+            },
+            AnswerWords {
+                code: "nearly-one-colour",
+                answer: "green and yellow, but nearly all one",
+                says: "The earth wire is nearly all of one colour, with only a trace of the other.",
+            },
+            AnswerWords { code: "green", answer: "green only", says: "The earth wire is plain green." },
+            AnswerWords { code: "yellow", answer: "yellow only", says: "The earth wire is plain yellow." },
+            AnswerWords {
+                code: "other",
+                answer: "another colour",
+                says: "The earth wire is neither green nor yellow.",
+            },
+            AnswerWords {
+                code: "green-and-yellow-is-live",
+                answer: "green-and-yellow goes to a live pin",
+                says: "The green-and-yellow wire goes to line or neutral and not to earth.",
+            },
+        ],
+        says: "",
+        look: "The earth wire is the one that goes to the long top pin of the plug. On any piece of 15 mm the lesser colour should cover about a third at least.",
+        why: "Green-and-yellow means earth and nothing else. Whoever repairs this trusts the colour.",
+        caution: "Unplugged, always. Before you cut the flex, take the fuse out and destroy the plug: a cut flex on a plug kills.",
+    },
+    QuestionWords {
+        id: "line-neutral-colours",
+        asks: "What colours are the other two wires?",
+        answers: &[
+            AnswerWords {
+                code: "brown-and-blue",
+                answer: "brown to line, blue to neutral",
+                says: "Line is brown and neutral is blue.",
+            },
+            AnswerWords {
+                code: "swapped",
+                answer: "blue to line, brown to neutral",
+                says: "Blue goes to line and brown to neutral: they are swapped.",
+            },
+            AnswerWords {
+                code: "red-and-black",
+                answer: "red and black",
+                says: "Line and neutral have the old colours, red and black.",
+            },
+            AnswerWords {
+                code: "black-and-white",
+                answer: "black and white",
+                says: "Line and neutral have American colours, black and white.",
+            },
+            AnswerWords {
+                code: "other",
+                answer: "other colours",
+                says: "Line and neutral are neither brown and blue nor any older pair.",
+            },
+        ],
+        says: "",
+        look: "Line is the wire that goes to the fuse. With the pins towards you and the long pin up, line is the left one.",
+        why: "The next person to wire it goes by the colours. Red and black left British flex about 1969 to 1971.",
+        caution: "Unplugged, always.",
+    },
+    QuestionWords {
+        id: "maker-thread",
+        asks: "Is there a thin coloured thread inside?",
+        answers: &[
+            AnswerWords {
+                code: "thread",
+                answer: "yes, among the wires",
+                says: "A thin coloured thread lies among the wires of the flex.",
+            },
+            AnswerWords { code: "no-thread", answer: "no thread", says: "No thread lies among the wires of the flex." },
+        ],
+        says: "",
+        look: "Slit the outside of the cut flex along a few centimetres and look between the wires.",
+        why: "A maker's own thread stands in for the name on the outside.",
+        caution: "Unplugged, fuse out, plug destroyed. Cut away from your hand.",
+    },
+    QuestionWords {
+        id: "sheath-thickness",
+        asks: "How thick is the outer layer at its thinnest?",
+        answers: &[],
+        says: "The outer layer of the flex is {value} thick at its thinnest.",
+        look: "Slip the outer layer off a cut end and measure it all around. Close the calliper without pressing, and note the smallest value.",
+        why: "The outer layer takes the wear.",
+        caution: "Unplugged, fuse out, plug destroyed. Wash your hands after stripping plastic.",
+    },
+    QuestionWords {
+        id: "insulation-thickness",
+        asks: "How thick is the thinnest wire's insulation?",
+        answers: &[],
+        says: "The insulation of the thinnest wire is {value} thick at its thinnest.",
+        look: "Pull the coloured plastic off each wire and measure it all around without pressing. Note the smallest value of all.",
+        why: "This plastic is all that is between the wires.",
+        caution: "Unplugged, fuse out, plug destroyed. Wash your hands after stripping plastic.",
+    },
+];

@@ -1,0 +1,79 @@
+//! Short marks of a sample: its name, its subject line, its file's name, the bar of its verdict.
+
+use crate::domain::examination::Examination;
+use crate::domain::sample::{Equipment, Kind, Market, Sample};
+use crate::domain::verdict::Verdict;
+use crate::record::Record;
+
+use super::statement::{Bar, sentence};
+use super::{screens, verdict};
+
+/// What a sample is called in a list.
+pub fn title(record: &Record) -> String {
+    let sample = &record.examination.sample;
+    match (sample.title.as_str(), sample.number.as_str()) {
+        ("", "") => screens::UNNAMED.to_owned(),
+        ("", number) => number.to_owned(),
+        (title, "") => title.to_owned(),
+        (title, number) => format!("{title}, {number}"),
+    }
+}
+
+/// What a sample is, where it is sold and what it was looked at with.
+pub fn subject(record: &Record) -> String {
+    let Examination { sample, equipment, .. } = &record.examination;
+    format!(
+        "{}: {}, for {}. Looked at with: {}.",
+        title(record),
+        verdict::kind(sample.kind),
+        verdict::market(sample.market),
+        verdict::equipment(*equipment).to_lowercase()
+    )
+}
+
+/// A name for the file: letters, digits and hyphens only, so that every system takes it.
+pub fn file_name(record: &Record) -> String {
+    let day = record.changed.get(..10).unwrap_or("undated");
+    let plain: String =
+        title(record).chars().map(|c| if c.is_ascii_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
+    let plain = plain.split('-').filter(|part| !part.is_empty()).take(6).collect::<Vec<_>>().join("-");
+    format!("plugwary-{day}-{plain}")
+}
+
+/// Whether every wanted word stands somewhere in a sample's name, origin, verdict or statement; `wanted` is lower case.
+pub fn has_words(record: &Record, wanted: &str) -> bool {
+    if wanted.trim().is_empty() {
+        return true;
+    }
+    let kind = record.examination.sample.kind;
+    let statement = record.examination.answers.iter().map(|answered| sentence(answered, kind));
+    let all: Vec<String> = [title(record), record.origin.clone()].into_iter().chain(statement).collect();
+    let all = all.join(" ").to_lowercase();
+    wanted.split_whitespace().all(|word| all.contains(word))
+}
+
+/// The bar of a verdict.
+pub const fn of_verdict(verdict: Verdict) -> Bar {
+    match verdict {
+        Verdict::KeepAway => Bar::Solid,
+        Verdict::DoNotAccept => Bar::Hatched,
+        Verdict::NotDecided => Bar::Dotted,
+        Verdict::NothingWrongSeen => Bar::Thin,
+    }
+}
+
+/// An empty record, shown for the moment in which a sample is being deleted.
+pub fn blank() -> Record {
+    let sample =
+        Sample { number: String::new(), title: String::new(), kind: Kind::ExtensionLead, market: Market::GreatBritain };
+    Record {
+        id: String::new(),
+        begun: String::new(),
+        changed: String::new(),
+        edition: String::new(),
+        origin: String::new(),
+        is_example: false,
+        examination: Examination::new(sample, Equipment::Eyes),
+        photos: Vec::new(),
+    }
+}

@@ -1,0 +1,147 @@
+//! Why a finding is what it is: its reason, its numbers, the retry in the sample's favour, and what would settle it.
+
+use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
+use crate::domain::question::Target;
+use crate::domain::sample::Kind;
+
+use super::{check, copper_reason, number, which};
+
+/// The reason of a finding, one or two sentences.
+pub fn reason(finding: &Finding, kind: Kind) -> String {
+    let words = check::of(finding.code);
+    let place = |place: ClaimPlace| which::which(Target::Claim(place), kind);
+    match &finding.judgement.reason {
+        Reason::Answered { .. } | Reason::Measured | Reason::NothingWrongAnswered | Reason::FitsTheClaim => {
+            words.why.to_owned()
+        }
+        Reason::NotAsked => "Nobody looked.".to_owned(),
+        Reason::CouldNotTell => "Somebody looked and could not tell.".to_owned(),
+        Reason::Refused => "Looking was refused.".to_owned(),
+        Reason::DoesNotApply => "This does not apply here.".to_owned(),
+        Reason::OnlySomeRead { read, of } => format!("Only {read} of {of} were looked at."),
+        Reason::NotModelled => "The model that would decide this is not there yet.".to_owned(),
+        Reason::LeadsNotTakenOff => {
+            "The meter’s own leads are in this reading. It can condemn so short a piece, never clear it.".to_owned()
+        }
+        Reason::PrintNotUnderstood { place: at } => {
+            format!("The print on {} could not be read as a known marking.", place(*at))
+        }
+        Reason::Needs(needed) => format!("To tell, {} must be known.", self::needed(*needed)),
+        Reason::ClaimsDisagree { higher, lower } => format!(
+            "{} states {}, {} states {}.",
+            capital(&place(higher.0)),
+            number::amount(higher.1),
+            place(lower.0),
+            number::amount(lower.1)
+        ),
+        Reason::WattsAboveVoltsTimesAmperes { place: at, watts, at_most } => format!(
+            "{} states {}; its own volts and amperes make {} at the most.",
+            capital(&place(*at)),
+            number::amount(*watts),
+            number::amount(*at_most)
+        ),
+        Reason::ClaimAgainst { place: at, claim, limit } => format!(
+            "{} states {}; it should be no more than {}. {}",
+            capital(&place(*at)),
+            number::amount(*claim),
+            number::amount(*limit),
+            words.why
+        ),
+        Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why),
+        Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why),
+        Reason::OutOfRange => "The reading is outside what the instrument can show.".to_owned(),
+        Reason::CoresMeasured { room, explanation, danger } => {
+            copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger)
+        }
+        Reason::CoreOpen { core } => format!("{} has no path from end to end.", capital(which::core(*core))),
+        Reason::HeatBalance { current, conductor, carries } => {
+            copper_reason::heat_balance(*current, *conductor, *carries)
+        }
+        Reason::Metals(candidates) => copper_reason::metals(candidates),
+        Reason::CoresJoined { expected, read } => format!(
+            "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
+            number::amount(*expected),
+            number::amount(*read)
+        ),
+    }
+}
+
+/// What would settle a finding that could not be told; empty for the others.
+pub fn settles(finding: &Finding) -> &'static str {
+    if finding.outcome() == Conformity::Inconclusive { check::of(finding.code).settles } else { "" }
+}
+
+/// One line for each value: what was found, its doubt, the limit, and the chance that it keeps it.
+pub fn numbers(finding: &Finding, kind: Kind) -> Vec<String> {
+    finding.judgement.evidence.iter().map(|evidence| value_against_limit(evidence, kind)).collect()
+}
+
+fn value_against_limit(evidence: &Evidence, kind: Kind) -> String {
+    let value = number::measured(evidence.value, evidence.u);
+    let outcome = match evidence.outcome {
+        Conformity::Conforms => "inside the limit",
+        Conformity::Nonconforming => "outside the limit",
+        Conformity::Inconclusive => "can’t tell",
+        Conformity::NotExamined => "not looked at",
+        Conformity::NotApplicable => "doesn’t apply",
+    };
+    let limit = bound(&evidence.limit);
+    let chance = number::chance(evidence.probability);
+    let subject = match evidence.target {
+        Target::Sample => String::new(),
+        Target::Socket(_) | Target::Core(_) | Target::Claim(_) => {
+            format!("{}: ", capital(&which::which(evidence.target, kind)))
+        }
+    };
+    format!("{subject}{value}, {limit}: {outcome}. Chance that it keeps the limit: {chance}.")
+}
+
+fn bound(bound: &Bound) -> String {
+    match bound {
+        Bound::AtLeast(low) => format!("at least {} wanted", number::amount(*low)),
+        Bound::AtMost(high) => format!("at most {} allowed", number::amount(*high)),
+        Bound::Between(low, high) => format!("{} to {} allowed", number::amount(*low), number::amount(*high)),
+    }
+}
+
+/// What became of a break when every doubt was granted to the product; empty where there is nothing to retry.
+pub fn in_its_favour(finding: &Finding) -> String {
+    if finding.outcome() != Conformity::Nonconforming {
+        return String::new();
+    }
+    let worst = finding.judgement.evidence.iter().find(|e| e.outcome == Conformity::Nonconforming);
+    worst.map_or_else(String::new, |evidence| {
+        let value = number::amount(evidence.favour.value);
+        if evidence.favour.holds {
+            format!("Tried in its favour, with the whole doubt granted, it would be {value}, just inside the limit.")
+        } else {
+            format!("Tried in its favour, with the whole doubt granted, it would still be {value}, outside the limit.")
+        }
+    })
+}
+
+/// Said of a finding that decides nothing; empty for the others.
+pub fn bearing(finding: &Finding) -> &'static str {
+    match finding.judgement.bearing {
+        Bearing::Decides => "",
+        Bearing::IsOnlyTold => "This is told and decides nothing.",
+    }
+}
+
+const fn needed(needed: Needed) -> &'static str {
+    match needed {
+        Needed::ClaimedArea => "the size of the cores that the flex claims",
+        Needed::ClaimedCurrent => "the current that the product claims",
+        Needed::FlexLength => "the length of the flex",
+        Needed::FuseRating => "the rating on the fuse",
+        Needed::FlexDiameter => "the diameter of the flex",
+        Needed::CoreResistance => "the resistance of the cores",
+        Needed::PieceLength => "the length of the piece whose cores were read",
+        Needed::ReadingsPrepared => "that everything was switched on, the fuse good and nothing connected",
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

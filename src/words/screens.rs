@@ -1,0 +1,128 @@
+//! The words of the screens themselves: links, buttons, notices.
+
+/// What the app is, in a line.
+pub const TAGLINE: &str = "Look closely before you plug it in.";
+/// Heading of the list of samples.
+pub const ALL_SAMPLES: &str = "All samples";
+/// Begins an examination.
+pub const START_LOOKING: &str = "Start looking";
+/// Goes on with an examination.
+pub const CARRY_ON_LOOKING: &str = "Carry on looking";
+/// Takes a file back.
+pub const TAKE_BACK: &str = "Take a file back";
+/// Label of the search field.
+pub const SEARCH: &str = "Search all samples";
+/// Nothing matches the search.
+pub const NO_MATCH: &str = "No sample has these words.";
+/// Said of the example.
+pub const IS_EXAMPLE: &str = "an invented example: open it, change it, throw it away";
+/// Said where there is no sample.
+pub const NO_SAMPLES: &str = "Nothing examined yet.";
+/// Deletes a sample.
+pub const DELETE: &str = "Delete this sample";
+/// Said after deleting.
+pub const DELETED: &str = "The sample is deleted.";
+/// Takes the last step back.
+pub const UNDO: &str = "Undo";
+/// Answer for every question.
+pub const CANNOT_TELL: &str = "I can’t tell";
+/// Answer for every question.
+pub const REFUSED: &str = "I’m not allowed to look";
+/// Answer for every question.
+pub const LATER: &str = "later";
+/// Answer where several may fit.
+pub const NONE_OF_THESE: &str = "none of these";
+/// Confirms several answers.
+pub const THAT_IS_ALL: &str = "that is all I see";
+/// Answer where print is asked for.
+pub const NOTHING_PRINTED: &str = "nothing is printed there";
+/// Confirms a typed value.
+pub const PUT_DOWN: &str = "Put it down";
+/// Opens the help of a question.
+pub const HOW_TO_LOOK: &str = "how to look, and why";
+/// Attaches a photo.
+pub const PHOTO: &str = "photo";
+/// Makes the file.
+pub const MAKE_FILE: &str = "Make a file to show";
+/// Opens the list of what to look at next.
+pub const LOOK_NEXT: &str = "Look next";
+/// Said when everything asked has an answer.
+pub const ALL_LOOKED: &str = "That is everything there is to look at with what you have.";
+/// Asks for more equipment.
+pub const MORE_EQUIPMENT: &str = "I have more with me";
+/// Heading of the question of equipment.
+pub const WHAT_WITH_YOU: &str = "What have you got with you?";
+/// Heading of the question of kind.
+pub const WHAT_IS_IT: &str = "What is it?";
+/// Heading of the question of market.
+pub const WHERE_SOLD: &str = "Where is it sold?";
+/// Label of the sample's name.
+pub const TITLE: &str = "What do you call it? (may stay empty)";
+/// Label of the sample's number.
+pub const NUMBER: &str = "Number on its bag (may stay empty)";
+/// Label of the sample's origin.
+pub const ORIGIN: &str = "Where it came from (may stay empty)";
+/// A sample nobody named.
+pub const UNNAMED: &str = "a sample without a name";
+/// Shares the file.
+pub const SHARE: &str = "Share the file";
+/// Saves the file.
+pub const SAVE: &str = "Save the file";
+/// Saves the bare examination.
+pub const SAVE_JSON: &str = "Save the examination alone (JSON)";
+/// Said of the file.
+pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back.";
+/// Offered when a newer edition waits.
+pub const NEWER_EDITION: &str = "A newer edition of the app is here.";
+/// Takes the newer edition.
+pub const TAKE_NEWER: &str = "use it now";
+/// Puts the newer edition off.
+pub const NOT_NOW: &str = "later";
+/// Said once.
+pub const OFFLINE_READY: &str = "Ready: from now on this works without a network.";
+/// Closes a notice.
+pub const CLOSE: &str = "close";
+/// Heading of what nobody looked at.
+pub const NOT_LOOKED_AT: &str = "Nobody looked at";
+/// Heading of findings with no answer to stand under.
+pub const ALSO: &str = "Also";
+/// Link to the page about the app.
+pub const ABOUT: &str = "What this is, and what it is not";
+/// The live place is withdrawn.
+pub const LIVE_WITHDRAWN: &str = "Nothing is to be energised any more: a danger was found. The live part is withdrawn.";
+/// Shown while samples are read.
+pub const READING: &str = "Reading what is stored…";
+
+/// What the app decides and what it does not, with the cautions: paragraphs of the page about it.
+pub const ABOUT_PARAGRAPHS: &[&str] = &[
+    "Plugwary helps you to look at a cheap mains product, one thing at a time, and says what is dangerous, what breaks a rule, what could not be told, and what nobody looked at.",
+    "It speaks of the one sample in your hands and of nothing else. It certifies nothing. “Nothing wrong seen” is not “safe”: it only says how much was looked at. Local rules and licensed practice come first.",
+    "Never put a sample of unknown quality into a live socket to try it. Keep it unplugged while you look, unless you are a competent person and the app says that this is the step for it. Never push anything metal into a socket.",
+    "A plug that was cut off its flex can kill: take the fuse out and destroy it at once. Something hot, scorched or buzzing in use is switched off at the consumer unit, not pulled out.",
+    "What you enter stays on this device, in this browser. Nothing is sent anywhere. If the browser’s data is cleared, it is gone: make a file of what you want to keep.",
+    "The limits come from published standards, most of them read in secondary copies, some recalled. Each finding names its source and says when it was recalled and not checked.",
+];
+
+/// Refers to a count of photos.
+pub fn photos(n: usize) -> String {
+    match n {
+        0 => String::new(),
+        1 => "1 photo".to_owned(),
+        n => format!("{n} photos"),
+    }
+}
+
+/// The line of one check in *Look next*.
+pub fn next_numbers(percent: u8, minutes: f64) -> String {
+    let minutes = if minutes < 1.0 { "under a minute".to_owned() } else { format!("about {minutes:.0} min") };
+    format!("breaks in about {percent} of 100 doubtful products (usual practice), {minutes}")
+}
+
+/// Said where a sample's address leads nowhere.
+pub const NOT_HERE: &str = "This sample is not on this device.";
+/// Label of a number field.
+pub const VALUE: &str = "What it reads";
+/// Label of a field for print.
+pub const PRINT: &str = "What is printed there, letter by letter";
+/// Label of the choice of instrument.
+pub const READ_WITH: &str = "read with";

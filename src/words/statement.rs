@@ -1,0 +1,169 @@
+//! The running statement: one sentence for each answer, with the bar that stands beside it and the findings that rest on it.
+//!
+//! The screen and the file are both made of this.
+
+use crate::domain::assess::Assessment;
+use crate::domain::examination::{Answer, Answered, Examination};
+use crate::domain::finding::{Conformity, Finding, Reason, Severity};
+use crate::domain::question::{Question, Target};
+use crate::domain::sample::{Kind, Place};
+
+use super::{number, question, which};
+
+/// The bar beside a sentence.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Bar {
+    /// Keeps the rule, or is a plain fact.
+    Thin,
+    /// Not looked at.
+    Empty,
+    /// Could not be told.
+    Dotted,
+    /// Against the rules.
+    Hatched,
+    /// A danger.
+    Solid,
+}
+
+impl Bar {
+    /// The bar of a finding; a bad sign keeps a thin bar, for it decides nothing.
+    pub const fn of(finding: &Finding) -> Self {
+        match (finding.judgement.outcome, finding.judgement.severity) {
+            (Conformity::Nonconforming, Severity::Danger) => Self::Solid,
+            (Conformity::Nonconforming, Severity::Breach) => Self::Hatched,
+            (Conformity::Inconclusive, _) => Self::Dotted,
+            (Conformity::NotExamined, _) => Self::Empty,
+            (Conformity::Nonconforming, Severity::BadSign) | (Conformity::Conforms | Conformity::NotApplicable, _) => {
+                Self::Thin
+            }
+        }
+    }
+
+    /// The stable code, also the name of its style class.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Thin => "thin",
+            Self::Empty => "empty",
+            Self::Dotted => "dotted",
+            Self::Hatched => "hatched",
+            Self::Solid => "solid",
+        }
+    }
+
+    /// The same in a word, for those who cannot see the bar.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Thin => "keeps the rule",
+            Self::Empty => "not looked at",
+            Self::Dotted => "can’t tell",
+            Self::Hatched => "against the rules",
+            Self::Solid => "danger",
+        }
+    }
+}
+
+/// One sentence of the statement.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sentence<'a> {
+    /// The question it answers.
+    pub question: &'static Question,
+    /// Which of several.
+    pub target: Target,
+    /// The sentence.
+    pub text: String,
+    /// The bar beside it: that of its gravest finding.
+    pub bar: Bar,
+    /// The findings told under it: breaks and doubts, gravest first.
+    pub findings: Vec<&'a Finding>,
+}
+
+/// The statement, a sentence for each answer in the order they were given.
+///
+/// Each finding stands under one sentence only: the last one given of those it rests on.
+pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> Vec<Sentence<'a>> {
+    let told = |answered: &&Answered| answered.answer != Answer::Later;
+    let mut sentences: Vec<Sentence<'a>> = examination
+        .answers
+        .iter()
+        .filter(told)
+        .map(|answered| Sentence {
+            question: answered.question,
+            target: answered.target,
+            text: sentence(answered, examination.sample.kind),
+            bar: Bar::Thin,
+            findings: Vec::new(),
+        })
+        .collect();
+    for finding in &assessment.findings {
+        if let Some(home) = home(&mut sentences, finding) {
+            home.bar = home.bar.max(Bar::of(finding));
+            if matches!(finding.outcome(), Conformity::Nonconforming | Conformity::Inconclusive) {
+                home.findings.push(finding);
+            }
+        }
+    }
+    sentences
+}
+
+/// Findings that have no answer to stand under, such as print that is nowhere.
+pub fn homeless<'a>(examination: &Examination, assessment: &'a Assessment) -> Vec<&'a Finding> {
+    let rests = |finding: &&Finding| {
+        !examination.answers.iter().any(|a| a.answer != Answer::Later && finding.asks.contains(&a.question))
+    };
+    let told = |finding: &&Finding| matches!(finding.outcome(), Conformity::Nonconforming | Conformity::Inconclusive);
+    assessment.findings.iter().filter(told).filter(rests).collect()
+}
+
+/// The sentence a finding stands under.
+fn home<'s, 'a>(sentences: &'s mut [Sentence<'a>], finding: &Finding) -> Option<&'s mut Sentence<'a>> {
+    let target = if let Reason::Answered { question, target, .. } = &finding.judgement.reason {
+        Some((*question, *target))
+    } else {
+        finding.judgement.evidence.iter().max_by_key(|e| e.outcome).map(|e| ("", e.target))
+    };
+    let rests_on = |s: &Sentence| finding.asks.contains(&s.question);
+    let exactly = |s: &Sentence| {
+        target.is_some_and(|(question, target)| {
+            s.target == target && (question.is_empty() || s.question.id == question) && rests_on(s)
+        })
+    };
+    let at = sentences.iter().rposition(exactly).or_else(|| sentences.iter().rposition(rests_on))?;
+    sentences.get_mut(at)
+}
+
+/// What one answer says of the sample.
+pub fn sentence(answered: &Answered, kind: Kind) -> String {
+    let words = question::of(answered.question);
+    let named = which::which(answered.target, kind);
+    let fill = |text: &str, value: &str| text.replace("{which}", &named).replace("{value}", value);
+    let asked = words.asks.trim_end_matches('?');
+    match &answered.answer {
+        Answer::One(code) => fill(words.answer(code).map_or("", |answer| answer.says), ""),
+        Answer::Any(codes) if codes.is_empty() => fill(words.says, ""),
+        Answer::Any(codes) => codes
+            .iter()
+            .filter_map(|code| words.answer(code))
+            .map(|answer| fill(answer.says, ""))
+            .collect::<Vec<_>>()
+            .join(" "),
+        Answer::Reading(reading) => fill(words.says, &number::reading(reading)),
+        Answer::Printed(print) => fill(words.says, &format!("“{print}”")),
+        Answer::Count(n) => fill(words.says, &n.to_string()),
+        Answer::Nothing => format!("{}: nothing there.", fill(asked, "")),
+        Answer::CannotTell => format!("{}: could not be told.", fill(asked, "")),
+        Answer::Refused => format!("{}: looking was refused.", fill(asked, "")),
+        Answer::Later => String::new(),
+    }
+}
+
+/// Codes of checks nobody made, by place, in the order of the walk.
+pub fn not_looked_at(assessment: &Assessment) -> Vec<(Place, Vec<&Finding>)> {
+    Place::ALL
+        .into_iter()
+        .map(|place| {
+            let open = |f: &&Finding| f.place == place && f.outcome() == Conformity::NotExamined;
+            (place, assessment.findings.iter().filter(open).collect::<Vec<_>>())
+        })
+        .filter(|(_, findings)| !findings.is_empty())
+        .collect()
+}

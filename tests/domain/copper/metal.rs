@@ -1,0 +1,182 @@
+//! What metal the cores are, and the hints around it: strands, mass, volt drop, readings that agree.
+
+use plugwary::domain::check::cable::copper::{joined, metal, strands, volt_drop};
+use plugwary::domain::examination::Answer;
+use plugwary::domain::facts;
+use plugwary::domain::finding::{Bearing, Conformity, Needed, Reason, Severity};
+use plugwary::domain::instrument::Instrument::{
+    DigitalCalliper, FourWireMeter, HandMeter, HandMeterNulled, Scale, Tape,
+};
+use plugwary::domain::physics::metal::Metal;
+use plugwary::domain::quantity::{Unit, square_millimetres};
+use plugwary::domain::question::Target;
+use plugwary::domain::view::View;
+
+use super::{amounts_to, bench, breaks, cores, piece, with};
+
+#[test]
+fn a_strong_pull_alone_means_steel() {
+    bench().one(metal::MAGNET, "strong").expect_break("metal-not-copper", Severity::Breach);
+    for answer in ["weak", "none"] {
+        let finding = bench().one(metal::MAGNET, answer).finding("metal-not-copper").unwrap();
+        assert_eq!(finding.outcome(), Conformity::Inconclusive, "{answer}");
+        assert_eq!(finding.judgement.bearing, Bearing::IsOnlyTold, "{answer}");
+    }
+}
+
+/// Trade knowledge: tinned copper scrapes silver then red, clad aluminium red then silver.
+#[test]
+fn a_scrape_tells_clad_from_tinned() {
+    let scraped = |answer: &str| bench().one(metal::MAGNET, "none").one(metal::SCRAPE, answer);
+    scraped("red-then-silver").expect_break("metal-not-copper", Severity::Breach);
+    for answer in ["silver-then-red", "red"] {
+        let finding = scraped(answer).finding("metal-not-copper").unwrap();
+        assert_eq!(finding.judgement.bearing, Bearing::IsOnlyTold, "{answer} does not speak against copper");
+        assert_eq!(finding.outcome(), Conformity::Inconclusive, "{answer} does not prove copper");
+    }
+    let silver = scraped("silver").finding("metal-not-copper").unwrap();
+    assert_eq!(silver.outcome(), Conformity::Inconclusive, "tin may not have been scraped through");
+    assert_eq!(silver.judgement.bearing, Bearing::Decides);
+}
+
+/// 30 strands of 0.25 mm are 1.473 mm². At 10 m they read 117.8 mΩ of copper and 186.7 mΩ of clad aluminium.
+#[test]
+fn strands_and_resistance_name_the_metal() {
+    let of = |milliohms: f64| {
+        cores(piece(10.0), [milliohms; 3], FourWireMeter)
+            .one(metal::MAGNET, "none")
+            .answer(strands::STRAND_COUNT, Target::Sample, Answer::Count(30))
+            .reads(strands::TEN_STRANDS, Target::Sample, (2.5, 0.01, Unit::Millimetre), DigitalCalliper)
+    };
+    of(117.8).expect("metal-not-copper", Conformity::Conforms);
+    let clad = of(186.7);
+    clad.expect_break("metal-not-copper", Severity::Breach);
+    let Reason::Metals(likely) = clad.finding("metal-not-copper").unwrap().judgement.reason else {
+        panic!("metals are named")
+    };
+    let metals: Vec<Metal> = likely.iter().map(|candidate| candidate.metal).collect();
+    assert!(metals.contains(&Metal::CladAluminium10) && metals.contains(&Metal::CladAluminium15), "{metals:?}");
+}
+
+/// A bare copper core of 1.5 mm² and 1 m weighs 13.1 g at 1.473 mm²; the same core of clad aluminium some 4.9 g.
+#[test]
+fn mass_and_resistance_name_the_metal() {
+    let of = |milliohms: f64, grams: f64| {
+        cores(piece(1.0), [milliohms; 3], FourWireMeter).reads(
+            strands::CORE_MASS,
+            Target::Sample,
+            (grams, 0.01, Unit::Gram),
+            Scale,
+        )
+    };
+    of(11.8, 13.1).expect("metal-not-copper", Conformity::Conforms);
+    of(18.7, 4.9).expect_break("metal-not-copper", Severity::Breach);
+}
+
+#[test]
+fn a_reading_with_its_leads_names_no_metal() {
+    let bench = cores(piece(1.0), [340.0; 3], HandMeter).reads(
+        strands::CORE_MASS,
+        Target::Sample,
+        (13.1, 0.01, Unit::Gram),
+        Scale,
+    );
+    bench.expect("metal-not-copper", Conformity::NotExamined);
+}
+
+/// Least copper for 1.5 mm²: 17.241/13.3 = 1.296 mm² (derived).
+#[test]
+fn strands_short_of_their_copper_are_a_bad_sign() {
+    let of = |count: u8| {
+        let bench = bench().answer(strands::STRAND_COUNT, Target::Sample, Answer::Count(count)).reads(
+            strands::TEN_STRANDS,
+            Target::Sample,
+            (2.5, 0.01, Unit::Millimetre),
+            DigitalCalliper,
+        );
+        strands::area_judgement(&View::new(&bench.0), Some(square_millimetres(1.5)))
+    };
+    amounts_to(&of(30), Conformity::Conforms);
+    amounts_to(&of(26), Conformity::Inconclusive);
+    breaks(&of(20), Severity::BadSign);
+}
+
+/// Ten strands of 2.5 mm are read to 0.5 % and lie 2 % loose (usual practice); both count twice in the area.
+#[test]
+fn strands_laid_side_by_side_lie_a_little_loose() {
+    let bench = bench().answer(strands::STRAND_COUNT, Target::Sample, Answer::Count(30)).reads(
+        strands::TEN_STRANDS,
+        Target::Sample,
+        (2.5, 0.01, Unit::Millimetre),
+        DigitalCalliper,
+    );
+    let area = strands::strands(&View::new(&bench.0)).unwrap().area();
+    let relative = area.u.value / area.value.value;
+    assert!((0.040..0.050).contains(&relative), "{relative}");
+}
+
+/// The same in mass: 1.296 mm² of copper weigh 11.5 g a metre.
+#[test]
+fn a_light_core_is_a_bad_sign() {
+    let of = |grams: f64| {
+        let bench = piece(1.0).reads(strands::CORE_MASS, Target::Sample, (grams, 0.01, Unit::Gram), Scale);
+        strands::mass_judgement(&View::new(&bench.0), Some(square_millimetres(1.5)))
+    };
+    amounts_to(&of(13.1), Conformity::Conforms);
+    amounts_to(&of(11.52), Conformity::Inconclusive);
+    breaks(&of(5.0), Severity::BadSign);
+    let bench = bench().reads(strands::CORE_MASS, Target::Sample, (5.0, 0.01, Unit::Gram), Scale);
+    let judgement = strands::mass_judgement(&View::new(&bench.0), Some(square_millimetres(1.5)));
+    assert_eq!(judgement.reason, Reason::Needs(Needed::PieceLength));
+}
+
+/// BS 7671 Table 4F3B: 1.25 mm² 37 mV/A/m. 13 A over 23.9 m lose 11.5 V, 5 % of 230 V.
+#[test]
+fn a_long_thin_flex_loses_too_much() {
+    let of = |metres: f64| {
+        let bench = bench().reads(facts::FLEX_LENGTH, Target::Sample, (metres, 0.01, Unit::Metre), Tape);
+        with(&bench, Some(1.25), Some(13.0), volt_drop::judge)
+    };
+    amounts_to(&of(23.5), Conformity::Conforms);
+    assert_eq!(of(23.5).reason, Reason::FitsTheClaim);
+    amounts_to(&of(23.9), Conformity::Inconclusive);
+    breaks(&of(24.3), Severity::BadSign);
+    amounts_to(&with(&bench(), Some(1.25), Some(13.0), volt_drop::judge), Conformity::NotExamined);
+}
+
+/// Cores as read, warmed to 60 °C: 15.6 Ω/km out and back, 13 A, 26 m lose 12.2 V; cold they would lose 10.5 V.
+#[test]
+fn volt_drop_is_that_of_warm_cores() {
+    let bench = cores(piece(10.0), [156.0; 3], FourWireMeter);
+    let of = |metres: f64| {
+        let bench = bench.clone().reads(facts::FLEX_LENGTH, Target::Sample, (metres, 0.01, Unit::Metre), Tape);
+        with(&bench, Some(1.25), Some(13.0), volt_drop::judge)
+    };
+    breaks(&of(26.0), Severity::BadSign);
+    amounts_to(&of(23.0), Conformity::Conforms);
+    assert_eq!(of(23.0).reason, Reason::Measured);
+}
+
+/// Read alone 0.54, 0.568 and 1.995 Ω (common practice): joined, 0.247 Ω agree within an ordinary meter; 0.30 Ω do not. A note only.
+#[test]
+fn joined_cores_check_the_readings_and_decide_nothing() {
+    let alone = cores(piece(0.6), [540.0, 568.0, 1995.0], HandMeterNulled);
+    let joined_at = |ohms: f64| {
+        alone.clone().reads(joined::CORES_JOINED, Target::Sample, (ohms, 0.001, Unit::Ohm), HandMeterNulled)
+    };
+    joined_at(0.247).expect("readings-inconsistent", Conformity::Conforms);
+    joined_at(0.30).expect("readings-inconsistent", Conformity::Nonconforming);
+    for ohms in [0.247, 0.30] {
+        let finding = joined_at(ohms).finding("readings-inconsistent").unwrap();
+        assert_eq!(finding.judgement.bearing, Bearing::IsOnlyTold);
+        assert_eq!(finding.judgement.severity, Severity::BadSign);
+    }
+    alone.expect("readings-inconsistent", Conformity::NotExamined);
+    let two_wire = cores(piece(0.6), [540.0, 568.0, 1995.0], HandMeter).reads(
+        joined::CORES_JOINED,
+        Target::Sample,
+        (0.5, 0.001, Unit::Ohm),
+        HandMeter,
+    );
+    two_wire.expect("readings-inconsistent", Conformity::Inconclusive);
+}

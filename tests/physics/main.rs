@@ -1,0 +1,13 @@
+//! The models held against published tables and worked answers; where a figure could not be met, both stand beside the test.
+
+#![expect(clippy::unwrap_used, clippy::panic, reason = "a test that cannot reach its figure must stop")]
+
+mod adiabatic;
+mod conductor;
+mod example;
+mod fault;
+mod heating;
+mod iec60228;
+mod metal;
+mod near;
+mod propagation;
