@@ -62,12 +62,10 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
     };
     let takes = "eyes, hand-tools or meters";
     let equipment = coded("equipment", takes, &Equipment::ALL, Equipment::code, &form.equipment)?;
-    let begun = moment("begun", form.begun)?;
-    let changed = moment("changed", form.changed)?;
     Ok(Record {
         id: id(form.id, text)?,
-        changed: if changed.is_empty() { begun.clone() } else { changed },
-        begun,
+        begun: moment("begun", form.begun)?,
+        changed: moment("changed", form.changed)?,
         edition: bounded("rule_book", form.rule_book.unwrap_or_else(|| RuleBook::CURRENT.edition.to_owned()))?,
         origin: bounded("origin", form.origin)?,
         is_example: form.example,
@@ -98,7 +96,7 @@ fn id(given: Option<String>, text: &str) -> Result<String, RecordFault> {
             let takes = "32 lower-case hexadecimal digits";
             Err(RecordFault::Field { field: "id", takes, got: Said::from(id.as_str()) })
         }
-        None => Ok(digest::sha256(text.as_bytes()).chars().take(32).collect()),
+        None => Ok(digest::sha256(text.trim().as_bytes()).chars().take(32).collect()),
     }
 }
 

@@ -99,7 +99,7 @@ pub fn write(record: &Record) -> String {
 
 /// Reads what [`write`] wrote, or what somebody wrote by hand.
 ///
-/// Left out, `id` becomes a digest of the text, so that the same text is the same record; dates stay empty, `rule_book` becomes
+/// Left out, `id` becomes a digest of the text without white space around it, so that the same text is the same record; dates stay empty, `rule_book` becomes
 /// today's edition, texts and lists stay empty.
 ///
 /// # Errors

@@ -14,14 +14,13 @@ use crate::domain::question::{Ask, Per, Question};
 /// The schema of an examination (JSON Schema 2020-12), pretty, with a newline at its end.
 ///
 /// A text that fits it is read; beyond it [`read`](super::read) refuses only a question answered twice.
-#[expect(clippy::expect_used, reason = "a schema has nothing that JSON cannot hold")]
 pub fn schema() -> String {
     let mut schema = SchemaSettings::draft2020_12()
         .with_transform(WithoutNull)
         .into_generator()
         .into_root_schema_for::<v1::Examination>();
     name_the_questions(&mut schema);
-    serde_json::to_string_pretty(&schema).expect("texts and lists are JSON") + "\n"
+    format!("{:#}\n", schema.as_value())
 }
 
 /// A field is left out rather than null.
