@@ -1,5 +1,6 @@
 //! Questions whose answers many checks share: what the sample has, what is printed on it, and how the readings are taken.
 
+use super::check::plug::fuse;
 use super::instrument::Instrument;
 use super::quantity::{QuantityKind, Unit};
 use super::question::{Ask, Per, Printed, Question};
@@ -36,7 +37,7 @@ pub const FLEX_PRINT: &Question =
 
 /// How the plug is made.
 pub const PLUG_MAKE: &Question =
-    &Question::one("plug-make", Place::Plug, Equipment::Eyes, &["moulded", "rewirable"]).when(has_uk_plug);
+    &Question::one("plug-make", Place::Plug, Equipment::HandTools, &["moulded", "rewirable"]).when(has_uk_plug);
 
 /// Which pattern the plug has.
 pub const PLUG_PATTERN: &Question = &Question::one(
@@ -53,7 +54,7 @@ pub const FUSE_RATING: &Question = &Question::one(
     Equipment::Eyes,
     &["3", "5", "10", "13", "above-13", "other-up-to-13", "not-printed"],
 )
-.when(has_uk_plug);
+.when(fuse::may_be_seen);
 
 /// Length of the flex alone, from where it leaves the plug to where it enters the body.
 pub const FLEX_LENGTH: &Question = &Question::asking(
@@ -120,17 +121,21 @@ pub const FLEX_DIAMETER: &Question = &Question::asking(
 pub const CORE_COUNT: &Question =
     &Question::one("core-count", Place::Inside, Equipment::Meters, &["three", "two", "other"]);
 
-/// Whether the sample is ready for dead readings: unplugged, every switch on, fuse in and known good, nothing connected.
-pub const READINGS_PREPARED: &Question =
-    &Question::one("readings-prepared", Place::Readings, Equipment::HandTools, &["ready", "not-ready"]);
+/// What was made sure of before dead readings: without the first nobody reads at all, and without the rest a sound lead reads open.
+pub const READINGS_PREPARED: &Question = &Question::any(
+    "readings-prepared",
+    Place::Readings,
+    Equipment::HandTools,
+    &["unplugged", "nothing-connected", "switches-on", "fuse-good"],
+);
 
 fn is_lead(view: &View) -> bool {
     view.kind() == Kind::ExtensionLead
 }
 
-/// Whether the plug is, or may be, a UK three-pin plug.
+/// Whether three UK pins enter the socket, or may: those of the plug, or of a converter around it.
 pub fn has_uk_plug(view: &View) -> bool {
-    matches!(view.one(PLUG_PATTERN), None | Some("uk-three-pin"))
+    matches!(view.one(PLUG_PATTERN), None | Some("uk-three-pin" | "uk-plug-with-converter"))
 }
 
 /// Whether the body has an extra; an unanswered question is taken as "it may".

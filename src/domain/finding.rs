@@ -278,6 +278,31 @@ pub enum Reason {
         /// What was read.
         read: Amount,
     },
+    /// An answer that should be among those that fit is not: a mark or a name is missing.
+    NotAmong {
+        /// The question.
+        question: &'static str,
+        /// The code of the answer that was not given.
+        answer: &'static str,
+    },
+    /// The fuse's rating against the largest that something else allows.
+    FuseAgainst {
+        /// The rating of the fuse; `None` where it is only known to be above the limit.
+        fuse: Option<Amount>,
+        /// The largest it may be.
+        limit: Amount,
+    },
+    /// What is printed there is what breaks the rule, or cannot be understood.
+    Reads {
+        /// The print.
+        print: String,
+    },
+    /// An RCD, a timer or electronics may hold the poles open while the lead is dead: silence then proves nothing.
+    PolesOpenWhenDead,
+    /// The insulation was not tested at the voltage that decides: 500 V d.c., or 250 V where surge parts are fitted.
+    WrongTestVoltage,
+    /// The earth path keeps its limit, but the cores were not read: a short lead with far too little copper keeps it too.
+    ClearsOnlyWithCores,
 }
 
 /// Where the temperature of the room came from.

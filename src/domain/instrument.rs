@@ -20,6 +20,8 @@ pub enum Instrument {
     HandMeterNulled,
     /// An insulation tester, 250 V or 500 V d.c.
     InsulationTester,
+    /// A portable-appliance tester or meter for touch current, through the network of a body.
+    LeakageMeter,
     /// A four-wire milliohm meter.
     FourWireMeter,
     /// A steel rule, 1 mm or 0.5 mm steps.
@@ -47,13 +49,14 @@ pub struct Accuracy {
 
 impl Instrument {
     /// Every type of instrument.
-    pub const ALL: [Self; 12] = [
+    pub const ALL: [Self; 13] = [
         Self::ContinuityTester,
         Self::DigitalCalliper,
         Self::EarthPathTester,
         Self::HandMeter,
         Self::HandMeterNulled,
         Self::InsulationTester,
+        Self::LeakageMeter,
         Self::FourWireMeter,
         Self::Rule,
         Self::Scale,
@@ -71,6 +74,7 @@ impl Instrument {
             Self::HandMeter => "hand-meter",
             Self::HandMeterNulled => "hand-meter-nulled",
             Self::InsulationTester => "insulation-tester",
+            Self::LeakageMeter => "leakage-meter",
             Self::FourWireMeter => "four-wire-meter",
             Self::Rule => "rule",
             Self::Scale => "scale",
@@ -89,7 +93,9 @@ impl Instrument {
             Self::HandMeter | Self::HandMeterNulled => {
                 Accuracy { of_reading: 0.008, digits: 3.0, fixed: (0.0, Unit::Ohm) }
             }
-            Self::InsulationTester => Accuracy { of_reading: 0.05, digits: 3.0, fixed: (0.0, Unit::Ohm) },
+            Self::InsulationTester | Self::LeakageMeter => {
+                Accuracy { of_reading: 0.05, digits: 3.0, fixed: (0.0, Unit::Ohm) }
+            }
             Self::FourWireMeter => Accuracy { of_reading: 0.002, digits: 2.0, fixed: (0.1, Unit::Milliohm) },
             Self::Rule => Accuracy { of_reading: 0.0, digits: 0.0, fixed: (1.0, Unit::Millimetre) },
             Self::Scale => Accuracy { of_reading: 0.002, digits: 1.0, fixed: (0.0, Unit::Gram) },

@@ -136,6 +136,15 @@ impl ClaimPlace {
     /// Every place, weakest evidence first.
     pub const ALL: [Self; 5] = [Self::Listing, Self::Package, Self::Body, Self::Plug, Self::Flex];
 
+    /// The places whose rating is copied out, in the order of the walk. A buyer at a stall types two; the flex has a question of its own
+    /// for its print.
+    pub const fn asked(equipment: Equipment) -> &'static [Self] {
+        match equipment {
+            Equipment::Eyes => &[Self::Body, Self::Package],
+            Equipment::HandTools | Equipment::Meters => &[Self::Body, Self::Plug, Self::Package, Self::Listing],
+        }
+    }
+
     /// The stable code.
     pub const fn code(self) -> &'static str {
         match self {
@@ -184,7 +193,7 @@ impl Question {
             Per::Sample => vec![Target::Sample],
             Per::Socket => (1..=view.sockets()).map(Target::Socket).collect(),
             Per::Core => view.cores().iter().copied().map(Target::Core).collect(),
-            Per::Claim => ClaimPlace::ALL.map(Target::Claim).to_vec(),
+            Per::Claim => ClaimPlace::asked(view.equipment()).iter().copied().map(Target::Claim).collect(),
         }
     }
 

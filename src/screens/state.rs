@@ -9,7 +9,6 @@ use leptos::task::spawn_local;
 use super::platform::{clock, file, ids, lifecycle, persist, photo, tabs};
 use crate::domain::assess::RuleBook;
 use crate::domain::examination::{Answer, Examination};
-use crate::domain::instrument::Instrument;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Sample};
 use crate::record::{self, Photo, Record};
@@ -68,10 +67,9 @@ impl Samples {
                 Err(fault) => self.tell_fault(&fault),
             }
         }
-        if self.records.with_untracked(Vec::is_empty) && !settings::example_dismissed() {
-            if let Ok(example) = record::read(EXAMPLE) {
-                self.records.update(|records| records.push(example));
-            }
+        let is_first_start = self.records.with_untracked(Vec::is_empty) && !settings::example_dismissed();
+        if let (true, Ok(example)) = (is_first_start, record::read(EXAMPLE)) {
+            self.records.update(|records| records.push(example));
         }
         self.is_loading.set(false);
     }
@@ -150,15 +148,6 @@ impl Samples {
     /// Says what is at hand now.
     pub fn equip(self, id: &str, equipment: Equipment) {
         self.change(id, |examination| examination.equipment = equipment);
-    }
-
-    /// Changes what the sample is called and where it came from.
-    pub fn describe(self, id: &str, title: String, number: String, origin: String) {
-        self.update(id, |record| {
-            record.examination.sample.title = title;
-            record.examination.sample.number = number;
-            record.origin = origin;
-        });
     }
 
     /// Whether there is a step to take back.
@@ -240,31 +229,6 @@ impl Samples {
         }
         self.insert(carried.record);
         id
-    }
-
-    /// What was typed and not put down yet.
-    pub fn draft(self, id: &str, question: &Question, target: Target) -> Option<String> {
-        settings::draft().filter(|draft| draft.is_for(id, question, target)).map(|draft| draft.text)
-    }
-
-    /// Keeps what is being typed, so that a killed tab loses nothing.
-    pub fn keep_draft(self, id: &str, question: &Question, target: Target, text: &str) {
-        settings::set_draft(&settings::Draft::new(id, question, target, text));
-    }
-
-    /// Forgets what was typed: it is put down.
-    pub fn forget_draft(self, _id: &str) {
-        settings::forget_draft();
-    }
-
-    /// The instrument named last among some.
-    pub fn last_instrument(self, among: &[Instrument]) -> Option<Instrument> {
-        settings::instruments().into_iter().find(|known| among.contains(known))
-    }
-
-    /// Remembers an instrument as the one in hand.
-    pub fn remember_instrument(self, instrument: Instrument) {
-        settings::remember_instrument(instrument);
     }
 
     /// Everything the app has to say.

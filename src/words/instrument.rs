@@ -11,6 +11,7 @@ pub const fn name(instrument: Instrument) -> &'static str {
         Instrument::HandMeter => "a hand meter, leads not taken off",
         Instrument::HandMeterNulled => "a hand meter, leads taken off",
         Instrument::InsulationTester => "an insulation tester",
+        Instrument::LeakageMeter => "a touch current meter or appliance tester",
         Instrument::FourWireMeter => "a four-wire milliohm meter",
         Instrument::Rule => "a ruler",
         Instrument::Scale => "scales",

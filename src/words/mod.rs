@@ -5,6 +5,7 @@
 pub mod check;
 pub mod claims;
 pub mod clause;
+pub mod faults;
 pub mod instrument;
 pub mod mark;
 pub mod number;

@@ -43,6 +43,7 @@ pub fn all() -> impl Iterator<Item = &'static QuestionWords> {
     [
         what_it_says::QUESTIONS,
         plug::QUESTIONS,
+        plug::SIZES,
         cable::QUESTIONS,
         sockets::QUESTIONS,
         readings::QUESTIONS,
@@ -56,7 +57,12 @@ pub fn all() -> impl Iterator<Item = &'static QuestionWords> {
 
 /// The words of a question.
 pub fn of(question: &Question) -> &'static QuestionWords {
-    all().find(|words| words.id == question.id).unwrap_or(&UNWRITTEN)
+    by_id(question.id).unwrap_or(&UNWRITTEN)
+}
+
+/// The words of the question of an id.
+pub fn by_id(id: &str) -> Option<&'static QuestionWords> {
+    all().find(|words| words.id == id)
 }
 
 impl QuestionWords {

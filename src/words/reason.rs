@@ -4,7 +4,7 @@ use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, F
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
-use super::{check, copper_reason, number, which};
+use super::{check, copper_reason, number, question, which};
 
 /// The reason of a finding, one or two sentences.
 pub fn reason(finding: &Finding, kind: Kind) -> String {
@@ -58,11 +58,36 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             copper_reason::heat_balance(*current, *conductor, *carries)
         }
         Reason::Metals(candidates) => copper_reason::metals(candidates),
+        Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
+            Some(missing) => format!("Missing: {}. {}", missing.answer, words.why),
+            None => words.why.to_owned(),
+        },
+        Reason::FuseAgainst { fuse: Some(fuse), limit } => format!(
+            "The fuse is rated {}; it should be no more than {}. {}",
+            number::amount(*fuse),
+            number::amount(*limit),
+            words.why
+        ),
+        Reason::FuseAgainst { fuse: None, limit } => {
+            format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
+        }
+        Reason::Reads { print } => format!("It reads “{print}”. {}", words.why),
         Reason::CoresJoined { expected, read } => format!(
             "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
             number::amount(*expected),
             number::amount(*read)
         ),
+        Reason::PolesOpenWhenDead => {
+            "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
+                .to_owned()
+        }
+        Reason::WrongTestVoltage => {
+            "It was not tested with the voltage that decides: 500 V d.c., or 250 V d.c. where surge parts are fitted.".to_owned()
+        }
+        Reason::ClearsOnlyWithCores => {
+            "It is inside the limit. So is a short lead with far too little copper: it counts only together with the resistance of the cores."
+                .to_owned()
+        }
     }
 }
 

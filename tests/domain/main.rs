@@ -7,6 +7,7 @@ mod cable;
 mod copper;
 mod decisions;
 mod inside;
+mod live;
 mod marking;
 mod plug;
 mod readings;

@@ -8,24 +8,26 @@ use plugwary::domain::check;
 use plugwary::domain::examination::Answer;
 use plugwary::domain::instrument::Instrument;
 use plugwary::domain::quantity::{Amount, Unit};
-use plugwary::domain::question::{Core, Question, Target};
+use plugwary::domain::question::{ClaimPlace, Core, Question, Target};
 use plugwary::domain::reading::{Reading, Shown};
 use plugwary::domain::sample::{Equipment, Kind, Market};
 use plugwary::record::{Record, read, write};
 
-/// Every file in `cases`, by name.
+/// Every file in `cases`, and every whole examination that other tests and the app keep, by name.
 pub fn cases() -> Vec<(String, String)> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/record/cases");
-    let mut cases: Vec<_> = fs::read_dir(folder)
-        .expect("the folder of cases can be read")
-        .map(|entry| entry.expect("a case can be listed"))
-        .map(|entry| {
-            let text = fs::read_to_string(entry.path()).expect("a case can be read");
-            (entry.file_name().to_string_lossy().into_owned(), text)
-        })
-        .collect();
+    let mut cases = Vec::new();
+    for folder in ["tests/record/cases", "tests/examinations/cases"] {
+        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+        for entry in fs::read_dir(folder).expect("the folder of cases can be read") {
+            let path = entry.expect("a case can be listed").path();
+            if path.extension().is_some_and(|ending| ending == "json") {
+                let name = path.file_name().expect("a case has a name").to_string_lossy().into_owned();
+                cases.push((name, fs::read_to_string(path).expect("a case can be read")));
+            }
+        }
+    }
     cases.sort();
-    assert!(cases.len() >= 4, "the cases were found");
+    assert!(cases.len() >= 5, "the cases were found");
     cases
 }
 
@@ -98,6 +100,15 @@ fn a_reading_keeps_what_is_said_of_it() {
         typed: "31,2 m".to_owned(),
     };
     assert_eq!(answer, Some(&Answer::Reading(expected)));
+}
+
+#[test]
+fn print_is_kept_for_the_place_where_it_stands() {
+    let record = case("stall-lead.json");
+    let at = |place| record.examination.answer(question("rating"), Target::Claim(place));
+    assert_eq!(at(ClaimPlace::Package), Some(&Answer::Printed("13A 250V~ 3000W".to_owned())));
+    assert_eq!(at(ClaimPlace::Body), Some(&Answer::Nothing));
+    assert_eq!(at(ClaimPlace::Plug), None);
 }
 
 #[test]

@@ -210,6 +210,14 @@ fn targets_that_a_question_is_not_asked_of() {
         let text = reading(&format!(", \"of\": \"{of}\""), r#""value": 1, "unit": "ohm""#);
         refuses(&text, &format!("answer 1: the question \"core-resistance\" is asked of each core, got \"{of}\""));
     }
+    for of in ["", r#", "of": "socket-1""#, r#", "of": "earth""#] {
+        let text = answers(&format!(r#"{{ "question": "rating"{of}, "printed": "13A" }}"#));
+        let sentence = read(&text).expect_err("no place is named").to_string();
+        assert!(
+            sentence.contains("the question \"rating\" is asked of each place that states a rating, got"),
+            "{sentence}"
+        );
+    }
     let fault = read(&reading("", r#""value": 1, "unit": "ohm""#)).expect_err("no core is named");
     assert_eq!(fault.to_string(), "answer 1: the question \"core-resistance\" is asked of each core, got nothing");
     assert_eq!(fault.hint(), "There may stand: line, neutral, earth.");

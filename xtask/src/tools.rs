@@ -20,7 +20,7 @@ pub fn trunk(shell: &Shell) -> Result<(), Trouble> {
     if answer(shell.program("trunk").arg("--version")) == Some(format!("trunk {TRUNK}")) {
         return Ok(());
     }
-    eprintln!("installing trunk {TRUNK} into {TOOLS} (two to four minutes, once)");
+    eprintln!("installing trunk {TRUNK} into {TOOLS} (a few minutes, once)");
     // Only the versions it was released with fit together, so --locked.
     run(cargo_install(shell, "trunk", TRUNK).arg("--locked"))
 }
@@ -37,7 +37,7 @@ pub fn wasm_bindgen(shell: &Shell) -> Result<(), Trouble> {
     if is_right("wasm-bindgen") && is_right("wasm-bindgen-test-runner") {
         return Ok(());
     }
-    eprintln!("installing wasm-bindgen {version} into {TOOLS} (about a minute, once)");
+    eprintln!("installing wasm-bindgen {version} into {TOOLS} (a minute or two, once)");
     run(&mut cargo_install(shell, "wasm-bindgen-cli", &version))
 }
 

@@ -9,12 +9,13 @@ pub mod live;
 pub mod plug;
 pub mod readings;
 pub mod ruling;
+pub mod shown;
 pub mod sockets;
 pub mod what_it_says;
 
 use super::examination::Answer;
-use super::finding::{Basis, Conformity, Finding, Judgement, Reason, Severity};
-use super::question::{Question, Target};
+use super::finding::{Conformity, Finding, Judgement, Reason, Severity};
+use super::question::Question;
 use super::sample::{Equipment, Place};
 use super::standard::Clause;
 use super::view::View;
@@ -69,7 +70,9 @@ impl Check {
         let judgement = if (self.applies)(view) {
             match self.judge {
                 Judge::Answer(question, table) => self.by_answer(view, question, table),
-                Judge::Marked(question, code, severity) => self.by_mark(view, question, code, severity),
+                Judge::Marked(question, code, severity) => {
+                    Judgement::by_mark(view, question, code, severity, self.severity)
+                }
                 Judge::Reckoned(judge) => judge(view),
             }
         } else {
@@ -88,17 +91,6 @@ impl Check {
             answer => Judgement::without_choice(self.severity, answer),
         });
         Judgement::worst(judged.collect(), self.severity)
-    }
-
-    fn by_mark(&self, view: &View, question: &'static Question, code: &'static str, severity: Severity) -> Judgement {
-        match view.answer(question, Target::Sample) {
-            Some(Answer::Any(codes)) if codes.contains(&code) => {
-                let reason = Reason::Answered { question: question.id, target: Target::Sample, answer: code };
-                Judgement::breaks(severity, Basis::Sight, reason)
-            }
-            Some(Answer::Any(_)) => Judgement::conforms(self.severity, Basis::Sight, Reason::NothingWrongAnswered),
-            answer => Judgement::without_choice(self.severity, answer),
-        }
     }
 }
 

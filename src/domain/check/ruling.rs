@@ -4,7 +4,7 @@ use crate::domain::decision::{Limit, Probability, Thresholds};
 use crate::domain::examination::Answer;
 use crate::domain::finding::{Basis, Bearing, Bound, Conformity, Evidence, Favour, Judgement, Reason, Severity};
 use crate::domain::quantity::Measurand;
-use crate::domain::question::Target;
+use crate::domain::question::{Question, Target};
 use crate::domain::uncertainty::Measured;
 use crate::domain::view::View;
 
@@ -87,6 +87,38 @@ impl Judgement {
                 | Answer::Later,
             )
             | None => Self::not_examined(severity),
+        }
+    }
+
+    /// By whether an answer of a several-answers question was given: given, it breaks with `severity`; else it keeps.
+    pub fn by_mark(
+        view: &View,
+        question: &'static Question,
+        code: &'static str,
+        severity: Severity,
+        gravest: Severity,
+    ) -> Self {
+        match view.answer(question, Target::Sample) {
+            Some(Answer::Any(codes)) if codes.contains(&code) => {
+                let reason = Reason::Answered { question: question.id, target: Target::Sample, answer: code };
+                Self::breaks(severity, Basis::Sight, reason)
+            }
+            Some(Answer::Any(_)) => Self::conforms(gravest, Basis::Sight, Reason::NothingWrongAnswered),
+            answer => Self::without_choice(gravest, answer),
+        }
+    }
+
+    /// By whether all of `needed` are among the answers of a question that lists what is printed: one that is absent breaks with
+    /// `severity`; all of them there fit the claim and no more.
+    pub fn by_print(view: &View, question: &'static Question, needed: &[&'static str], severity: Severity) -> Self {
+        match view.answer(question, Target::Sample) {
+            Some(Answer::Any(codes)) => match needed.iter().find(|code| !codes.contains(code)) {
+                Some(answer) => {
+                    Self::breaks(severity, Basis::Sight, Reason::NotAmong { question: question.id, answer })
+                }
+                None => Self::conforms(severity, Basis::Print, Reason::FitsTheClaim),
+            },
+            answer => Self::without_choice(severity, answer),
         }
     }
 

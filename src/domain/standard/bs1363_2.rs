@@ -3,7 +3,7 @@
 //! Read in secondary copies; the standard itself was not open on the desk. The 2023 edition was not compared.
 
 use super::{Clause, Provenance};
-use crate::domain::quantity::{Length, millimetres};
+use crate::domain::quantity::{ElectricalResistance, Length, millimetres, ohms};
 
 const EDITION: &str = "1995/2016";
 
@@ -30,3 +30,11 @@ pub fn aperture_to_edge() -> Length {
 /// In the United Kingdom the sockets of an extension set are earthed; there are no two-core sets.
 pub const EXTENSION_SETS_ARE_EARTHED: Clause =
     Clause::new("IEC 60884-2-7", "draft", "national note, United Kingdom", Provenance::Read);
+
+/// Insulation of a new accessory at 500 V d.c.; plugs have the same clause in BS 1363-1.
+pub const INSULATION: Clause = Clause::new("BS 1363-2", EDITION, "15", Provenance::MemoryHigh);
+
+/// The least that clause 15 allows: 5 MΩ.
+pub fn insulation() -> ElectricalResistance {
+    ohms(5e6)
+}

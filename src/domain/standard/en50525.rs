@@ -10,6 +10,10 @@ use crate::domain::quantity::{Area, Length, Measurand, millimetres, square_milli
 /// Thickness of insulation and sheath, and mean outer diameter.
 pub const SIZES: Clause = Clause::new("EN 50525-2-11", "2011", "sizes, as IEC 60227-5", Provenance::MemoryHigh);
 
+/// The hottest that a conductor in ordinary PVC may run; the number stands with the heat balance.
+pub const CONDUCTOR_TEMPERATURE: Clause =
+    Clause::new("EN 50525-2-11", "2011", "conductor temperature", Provenance::Read);
+
 /// What a cord is built for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Duty {

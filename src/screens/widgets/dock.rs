@@ -141,6 +141,7 @@ fn Asked(
     };
     let asks = words.asks.replace("{which}", &which::which(target, kind));
     let current = record.with_untracked(|record| record.examination.answer(question, target).cloned());
+    let photo_id = id.clone();
     let withdrawn = move || question.place == Place::Live && assessment.with(|a| a.live_withdrawn_by.is_some());
     view! {
         <div class="asked" data-question=question.id>
@@ -154,7 +155,7 @@ fn Asked(
                 <button class="tool" aria-expanded=move || help_open.get().to_string() on:click=move |_| help_open.update(|open| *open = !*open)>
                     {screens::HOW_TO_LOOK}
                 </button>
-                <PhotoTool id=id.clone() question target />
+                <PhotoTool id=photo_id question target />
                 <button class="tool" id="later" on:click=move |_| answer.run(Answer::Later)>{screens::LATER}</button>
                 <button class="tool" id="undo" disabled=move || !can_undo() on:click=undo>{screens::UNDO}</button>
             </div>

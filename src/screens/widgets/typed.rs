@@ -6,7 +6,7 @@ use crate::domain::examination::Answer;
 use crate::domain::instrument::Instrument;
 use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Printed, Question, Target};
-use crate::screens::state::Samples;
+use crate::store::settings;
 use crate::words::{instrument, number, print, screens, typed};
 
 /// A reading with unit and instrument.
@@ -29,46 +29,39 @@ pub fn ReadingField(
     /// The sample's id.
     id: String,
 ) -> impl IntoView {
-    let samples = expect_context::<Samples>();
     let before = match &current {
         Some(Answer::Reading(reading)) => Some(reading.clone()),
         _ => None,
     };
     let first_unit = units.first().copied().unwrap_or(Unit::Ohm);
-    let first_instrument =
-        samples.last_instrument(instruments).or(instruments.first().copied()).unwrap_or(Instrument::HandMeter);
+    let first_instrument = settings::instruments()
+        .into_iter()
+        .find(|known| instruments.contains(known))
+        .or(instruments.first().copied())
+        .unwrap_or(Instrument::HandMeter);
     let text = RwSignal::new(
-        samples
-            .draft(&id, question, target)
-            .or(before.as_ref().map(|reading| reading.typed.clone()))
-            .unwrap_or_default(),
+        draft(&id, question, target).or(before.as_ref().map(|reading| reading.typed.clone())).unwrap_or_default(),
     );
     let unit = RwSignal::new(before.as_ref().map_or(first_unit, |reading| reading.unit));
     let with = RwSignal::new(before.as_ref().map_or(first_instrument, |reading| reading.instrument));
     let tried = RwSignal::new(false);
     let parsed = Memo::new(move |_| typed::parse_reading(&text.read(), kind, unit.get(), with.get()));
-    let put_down = {
-        let id = id.clone();
-        move || {
-            tried.set(true);
-            if let Ok(reading) = parsed.get_untracked() {
-                samples.forget_draft(&id);
-                samples.remember_instrument(reading.instrument);
-                answer.run(Answer::Reading(reading));
-            }
+    let put_down = move || {
+        tried.set(true);
+        if let Ok(reading) = parsed.get_untracked() {
+            settings::forget_draft();
+            settings::remember_instrument(reading.instrument);
+            answer.run(Answer::Reading(reading));
         }
     };
-    let on_enter = {
-        let put_down = put_down.clone();
-        move |event: leptos::ev::KeyboardEvent| {
-            if event.key() == "Enter" {
-                event.prevent_default();
-                put_down();
-            }
+    let on_enter = move |event: leptos::ev::KeyboardEvent| {
+        if event.key() == "Enter" {
+            event.prevent_default();
+            put_down();
         }
     };
     let typed_in = move |value: String| {
-        samples.keep_draft(&id, question, target, &value);
+        settings::set_draft(&settings::Draft::new(&id, question, target, &value));
         text.set(value);
     };
     let said = move || match parsed.get() {
@@ -142,33 +135,26 @@ pub fn PrintedField(
     /// The sample's id.
     id: String,
 ) -> impl IntoView {
-    let samples = expect_context::<Samples>();
     let before = match current {
         Some(Answer::Printed(print)) => print,
         _ => String::new(),
     };
-    let text = RwSignal::new(samples.draft(&id, question, target).unwrap_or(before));
-    let put_down = {
-        let id = id.clone();
-        move || {
-            let print = text.get_untracked().trim().to_owned();
-            if !print.is_empty() {
-                samples.forget_draft(&id);
-                answer.run(Answer::Printed(print));
-            }
+    let text = RwSignal::new(draft(&id, question, target).unwrap_or(before));
+    let put_down = move || {
+        let print = text.get_untracked().trim().to_owned();
+        if !print.is_empty() {
+            settings::forget_draft();
+            answer.run(Answer::Printed(print));
         }
     };
-    let on_enter = {
-        let put_down = put_down.clone();
-        move |event: leptos::ev::KeyboardEvent| {
-            if event.key() == "Enter" {
-                event.prevent_default();
-                put_down();
-            }
+    let on_enter = move |event: leptos::ev::KeyboardEvent| {
+        if event.key() == "Enter" {
+            event.prevent_default();
+            put_down();
         }
     };
     let typed_in = move |value: String| {
-        samples.keep_draft(&id, question, target, &value);
+        settings::set_draft(&settings::Draft::new(&id, question, target, &value));
         text.set(value);
     };
     view! {
@@ -202,4 +188,9 @@ pub fn PrintedField(
             </li>
         </ul>
     }
+}
+
+/// What was typed for this question and not put down yet: a killed tab loses nothing.
+fn draft(id: &str, question: &Question, target: Target) -> Option<String> {
+    settings::draft().filter(|draft| draft.is_for(id, question, target)).map(|draft| draft.text)
 }

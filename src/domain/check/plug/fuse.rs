@@ -1,4 +1,4 @@
-//! The fuse in the plug: there, whole, marked and of a rating that protects the flex.
+//! The fuse in the plug: that there is one, whole, and its holder closed.
 
 use crate::domain::check::{Check, Judge, Prospect, Ruling};
 use crate::domain::facts::has_uk_plug;
@@ -6,13 +6,24 @@ use crate::domain::finding::Severity::Danger;
 use crate::domain::question::Question;
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{Clause, bs1362, bs1363_1};
+use crate::domain::view::View;
 
 /// What is in the fuse holder.
 pub const IN_THE_HOLDER: &Question = &Question::one(
     "fuse-in-the-holder",
     Place::Plug,
     Equipment::Eyes,
-    &["marked-bs-1362", "other-marking", "unmarked", "bridged", "empty", "holder-broken", "no-holder"],
+    &[
+        "marked-bs-1362",
+        "other-marking",
+        "unmarked",
+        "glass",
+        "bridged",
+        "empty",
+        "holder-broken",
+        "no-holder",
+        "under-the-cover",
+    ],
 )
 .when(has_uk_plug);
 
@@ -24,7 +35,7 @@ const RULES: &[Clause] = &[bs1363_1::FUSE, bs1362::MARKING];
 ///
 /// **Source** BS 1363-1 (read); every 13 A plug has a fuse (common practice).
 ///
-/// **Decision** by eye.
+/// **Decision** by eye; under the cover of a plug that nobody opened it was not looked at.
 ///
 /// **Example**
 /// ```
@@ -43,10 +54,12 @@ pub const FUSE_MISSING: &Check = &Check {
             ("marked-bs-1362", Ruling::Keeps),
             ("other-marking", Ruling::Keeps),
             ("unmarked", Ruling::Keeps),
+            ("glass", Ruling::Keeps),
             ("bridged", Ruling::Breaks(Danger)),
             ("empty", Ruling::Breaks(Danger)),
             ("holder-broken", Ruling::CannotTell),
             ("no-holder", Ruling::Breaks(Danger)),
+            ("under-the-cover", Ruling::NotLookedAt),
         ],
     ),
     asks: &[IN_THE_HOLDER],
@@ -73,10 +86,12 @@ pub const FUSE_LINK_BRIDGED: &Check = &Check {
             ("marked-bs-1362", Ruling::Keeps),
             ("other-marking", Ruling::Keeps),
             ("unmarked", Ruling::Keeps),
+            ("glass", Ruling::Keeps),
             ("bridged", Ruling::Breaks(Danger)),
             ("empty", Ruling::DoesNotApply),
             ("holder-broken", Ruling::CannotTell),
             ("no-holder", Ruling::DoesNotApply),
+            ("under-the-cover", Ruling::NotLookedAt),
         ],
     ),
     asks: &[IN_THE_HOLDER],
@@ -90,7 +105,7 @@ pub const FUSE_LINK_BRIDGED: &Check = &Check {
 ///
 /// **Source** BS 1363-1 (read).
 ///
-/// **Decision** by eye.
+/// **Decision** by eye; a fuse under the cover needs no carrier that a hand can reach.
 pub const FUSE_CARRIER_MISSING: &Check = &Check {
     code: "fuse-carrier-missing",
     place: Place::Plug,
@@ -103,13 +118,25 @@ pub const FUSE_CARRIER_MISSING: &Check = &Check {
             ("marked-bs-1362", Ruling::Keeps),
             ("other-marking", Ruling::Keeps),
             ("unmarked", Ruling::Keeps),
+            ("glass", Ruling::Keeps),
             ("bridged", Ruling::Keeps),
             ("empty", Ruling::Keeps),
             ("holder-broken", Ruling::Breaks(Danger)),
             ("no-holder", Ruling::DoesNotApply),
+            ("under-the-cover", Ruling::Keeps),
         ],
     ),
     asks: &[IN_THE_HOLDER],
     against: RULES,
     prospect: Prospect { minutes: 0.2, percent: 5 },
 };
+
+/// Whether there is, or may be, a fuse link.
+pub fn may_be_there(view: &View) -> bool {
+    has_uk_plug(view) && !matches!(view.one(IN_THE_HOLDER), Some("bridged" | "empty" | "no-holder"))
+}
+
+/// Whether there is, or may be, a fuse link that can be looked at.
+pub fn may_be_seen(view: &View) -> bool {
+    may_be_there(view) && view.one(IN_THE_HOLDER) != Some("under-the-cover")
+}

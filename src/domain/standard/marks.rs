@@ -1,0 +1,38 @@
+//! Marks on products: how they are drawn and what they say.
+
+use super::{Clause, Provenance};
+
+/// CE is drawn in its proportions and at least 5 mm high; UKCA likewise (memory-high).
+pub const CE_SIZE: Clause = Clause::new("Regulation (EC) 765/2008", "2008", "Annex II", Provenance::Read);
+
+/// The double square says that no earth is needed.
+pub const DOUBLE_SQUARE: Clause = Clause::new("IEC 60417", "", "5172", Provenance::MemoryHigh);
+
+/// The crossed-out wheeled bin says that the goods are collected apart.
+pub const WHEELED_BIN: Clause = Clause::new("EN 50419", "", "", Provenance::MemoryMedium);
+
+/// A certified management system certifies no product and is never named on one.
+pub const MANAGEMENT_SYSTEM: Clause = Clause::new("ISO 9001", "2015", "use of the name", Provenance::Read);
+
+/// A rating plate states voltage and current.
+pub const RATING_PLATE: Clause = Clause::new("IEC 60884-1", "", "8.1", Provenance::MemoryHigh);
+
+/// A current printed beside a voltage bounds the power printed with them.
+pub const POWER_FROM_RATING: Clause = Clause::common_practice();
+
+/// Standards that are rightly named on plugs, leads and cord sets and on what is built into them.
+pub const STANDARDS_THAT_BELONG: Clause = Clause::common_practice();
+
+/// Plugs, fuses, sockets, leads; flex; connectors; switches and surge parts; electronics; safety of shape and waste.
+const BELONGING: [&str; 21] = [
+    "1362", "1363", "5733", "60884", "61242", "60799", "50525", "60227", "60245", "60320", "61058", "61643", "62368",
+    "61000", "55032", "55035", "63000", "60529", "60417", "50419", "61558",
+];
+
+/// Management systems, which are another matter.
+const MANAGEMENT: [&str; 4] = ["9000", "9001", "14001", "45001"];
+
+/// Whether the number of a standard, without part and year, may rightly be named.
+pub fn may_be_named(number: &str) -> bool {
+    BELONGING.contains(&number) || MANAGEMENT.contains(&number)
+}

@@ -1,0 +1,30 @@
+//! What is said when storage, camera or a file failed: what happened, and what can be done.
+
+use core::fmt::Display;
+
+use crate::record::RecordFault;
+
+/// Storage failed.
+pub fn store(fault: &impl Display) -> String {
+    format!("Not saved: {fault}. What you see is still here: make a file of it before you leave this page.")
+}
+
+/// A photo could not be taken in.
+pub fn photo(fault: &impl Display) -> String {
+    format!("The photo was not taken in: {fault}.")
+}
+
+/// A file could not be read or handed on.
+pub fn file(fault: &impl Display) -> String {
+    format!("That did not work: {fault}.")
+}
+
+/// A stored sample cannot be read; it stays where it is.
+pub fn unreadable_sample(fault: &RecordFault) -> String {
+    format!("One stored sample cannot be shown: {fault}. It is kept as it is.")
+}
+
+/// A file that was to be taken back is refused.
+pub fn taken_back(fault: &RecordFault) -> String {
+    format!("Nothing was taken back: {fault}. {}", fault.hint())
+}

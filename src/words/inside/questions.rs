@@ -1,0 +1,296 @@
+//! What is asked with the body open, and what the answers say.
+
+use crate::words::question::{AnswerWords, QuestionWords};
+
+/// Words of the questions.
+pub const QUESTIONS: &[QuestionWords] = &[
+    QuestionWords {
+        id: "switch-opens",
+        asks: "Switch off: which short pin falls silent?",
+        answers: &[
+            AnswerWords { code: "line", answer: "line", says: "The switch opens line." },
+            AnswerWords { code: "both", answer: "both line and neutral", says: "The switch opens line and neutral." },
+            AnswerWords {
+                code: "neutral",
+                answer: "neutral only",
+                says: "The switch opens neutral and leaves line joined.",
+            },
+            AnswerWords {
+                code: "neither",
+                answer: "neither: both still beep",
+                says: "The switch opens neither line nor neutral.",
+            },
+        ],
+        says: "",
+        look: "From each short pin of the plug to its own hole in a socket behind the switch, with the switch set to off. Set it back to on afterwards.",
+        why: "A switch that leaves line joined only makes a live socket look dead.",
+        caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
+    },
+    QuestionWords {
+        id: "opened",
+        asks: "Can you open the body?",
+        answers: &[
+            AnswerWords { code: "opened", answer: "it is open", says: "The body was opened." },
+            AnswerWords { code: "stays-closed", answer: "it stays closed", says: "The body stays closed." },
+        ],
+        says: "",
+        look: "A body is held by screws under feet or stickers, by rivets or by glue. Take photographs first: opening may destroy it. Where there are two samples, leave one as it is.",
+        why: "The worst work hides inside.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead. Eye protection for glue and cracked fuses. Do not open it at a stall.",
+    },
+    QuestionWords {
+        id: "seen-inside",
+        asks: "Do you see any of these inside?",
+        answers: &[
+            AnswerWords {
+                code: "scorched",
+                answer: "black, brown or charred spots",
+                says: "There are scorched spots inside.",
+            },
+            AnswerWords {
+                code: "stray-conductor",
+                answer: "loose wire, strand or metal that can move",
+                says: "There is a loose wire, strand or bit of metal inside that can move to another pole.",
+            },
+            AnswerWords { code: "melted", answer: "melted insulation", says: "Insulation inside has melted." },
+            AnswerWords {
+                code: "nicked",
+                answer: "cut, pinched or scraped insulation",
+                says: "Insulation inside is cut, pinched or scraped.",
+            },
+            AnswerWords {
+                code: "foreign-matter",
+                answer: "solder balls, dirt, things left behind",
+                says: "There are things inside that do not belong there.",
+            },
+        ],
+        says: "No burns, loose metal, hurt insulation or dirt were seen inside.",
+        look: "Good light, from all sides. Tug gently at each wire. Photograph what you find before you touch it.",
+        why: "Each of these has started fires or put the mains where hands are.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "earth-joined-to",
+        asks: "What is the green-and-yellow wire joined to?",
+        answers: &[
+            AnswerWords {
+                code: "every-socket",
+                answer: "the earth of every socket",
+                says: "The green-and-yellow wire is joined to the earth of every socket.",
+            },
+            AnswerWords {
+                code: "some-sockets",
+                answer: "only some of the sockets",
+                says: "The green-and-yellow wire is joined to the earth of some sockets only.",
+            },
+            AnswerWords { code: "nothing", answer: "nothing", says: "The green-and-yellow wire is joined to nothing." },
+            AnswerWords {
+                code: "no-earth-core",
+                answer: "there is no such wire",
+                says: "There is no green-and-yellow wire.",
+            },
+        ],
+        says: "",
+        look: "Follow the wire from where the flex comes in, along the bar or wires of the top holes, to the last socket.",
+        why: "An earth hole that is joined to nothing looks exactly like one that is.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "joints",
+        asks: "Do you see any of these joints?",
+        answers: &[
+            AnswerWords {
+                code: "solder-alone",
+                answer: "wires held by solder and nothing else",
+                says: "Wires are held by solder and nothing else.",
+            },
+            AnswerWords {
+                code: "terminal-unsupported",
+                answer: "terminals or contacts that nothing holds",
+                says: "Terminals or contacts are held by nothing.",
+            },
+            AnswerWords {
+                code: "contact-flimsy",
+                answer: "contacts that bend at a touch",
+                says: "The socket contacts bend at a touch.",
+            },
+        ],
+        says: "No poor joints or contacts were seen.",
+        look: "A sound wire is hooked, crimped or clamped before it is soldered. Push the contacts gently with a wooden stick.",
+        why: "Poor joints run hot. In a fault solder melts, and the wire lets go.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "wires-inside",
+        asks: "How thick is the copper inside?",
+        answers: &[
+            AnswerWords {
+                code: "metal-bars",
+                answer: "metal bars feed the sockets",
+                says: "Metal bars feed the sockets.",
+            },
+            AnswerWords {
+                code: "as-thick-as-the-flex",
+                answer: "wires as thick as the flex's",
+                says: "The wires inside are as thick as those of the flex.",
+            },
+            AnswerWords {
+                code: "thinner-than-the-flex",
+                answer: "wires thinner than the flex's",
+                says: "The wires inside are thinner than those of the flex.",
+            },
+        ],
+        says: "",
+        look: "Lay bare copper beside bare copper. Do not judge by the insulation: it may be thick around a hair.",
+        why: "The wires inside carry the same current as the flex, shut in where it is warm.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "colours-inside",
+        asks: "Which colours do the wires inside have?",
+        answers: &[
+            AnswerWords {
+                code: "right-or-bars",
+                answer: "brown, blue, green-and-yellow, or bars",
+                says: "The wires inside have the right colours, or there are bars.",
+            },
+            AnswerWords {
+                code: "other-colours",
+                answer: "other colours, or swapped",
+                says: "The wires inside have other colours, or they are swapped.",
+            },
+            AnswerWords {
+                code: "green-and-yellow-is-live",
+                answer: "green-and-yellow is line or neutral",
+                says: "A green-and-yellow wire inside carries line or neutral.",
+            },
+        ],
+        says: "",
+        look: "Brown is line, blue is neutral. Green-and-yellow is earth and nothing else.",
+        why: "Whoever mends it later trusts the colours.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "parts-inside",
+        asks: "Which of these parts do you see?",
+        answers: &[
+            AnswerWords {
+                code: "surge-part",
+                answer: "a surge part: a coated disc",
+                says: "There is a surge part inside.",
+            },
+            AnswerWords {
+                code: "overload-cut-out",
+                answer: "an overload cut-out with a button",
+                says: "There is an overload cut-out.",
+            },
+            AnswerWords {
+                code: "thermal-fuse",
+                answer: "a thermal fuse on something that heats",
+                says: "There is a thermal fuse inside.",
+            },
+            AnswerWords {
+                code: "switch",
+                answer: "a switch that opens wires",
+                says: "There is a switch that opens wires.",
+            },
+        ],
+        says: "There is no surge part, cut-out, thermal fuse or switch inside.",
+        look: "A surge part is a flat disc, blue, red or yellow, between line and neutral, often in a sleeve. A thermal fuse is a small metal or white body with a temperature printed on it.",
+        why: "What the package promises needs a part that does it.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "surge-part",
+        asks: "What keeps the surge part from burning?",
+        answers: &[
+            AnswerWords {
+                code: "with-thermal-fuse",
+                answer: "a thermal fuse touches it",
+                says: "A thermal fuse touches the surge part.",
+            },
+            AnswerWords { code: "bare", answer: "nothing", says: "Nothing keeps the surge part from burning." },
+            AnswerWords { code: "scorched", answer: "it is scorched already", says: "The surge part is scorched." },
+        ],
+        says: "",
+        look: "Look for a small body with a temperature on it, in one sleeve with the disc, or a disc with three legs.",
+        why: "A surge part wears out. Then it runs hot until something stops it.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "across-the-barrier",
+        asks: "What joins the mains side to the USB side?",
+        answers: &[
+            AnswerWords {
+                code: "nothing",
+                answer: "only the transformer",
+                says: "Nothing but the transformer joins the mains side of the supply to its output.",
+            },
+            AnswerWords {
+                code: "one-y1",
+                answer: "one capacitor marked Y1",
+                says: "One capacitor marked Y1 joins the mains side of the supply to its output.",
+            },
+            AnswerWords {
+                code: "two-y2",
+                answer: "two capacitors marked Y2, in a row",
+                says: "Two capacitors marked Y2, in a row, join the mains side of the supply to its output.",
+            },
+            AnswerWords {
+                code: "one-y2",
+                answer: "a single capacitor marked Y2",
+                says: "A single capacitor marked Y2 joins the mains side of the supply to its output.",
+            },
+            AnswerWords {
+                code: "class-x",
+                answer: "a capacitor marked X1 or X2",
+                says: "A capacitor marked X joins the mains side of the supply to its output.",
+            },
+            AnswerWords {
+                code: "ordinary",
+                answer: "an ordinary capacitor",
+                says: "An ordinary capacitor joins the mains side of the supply to its output.",
+            },
+            AnswerWords {
+                code: "unmarked",
+                answer: "a part with no print",
+                says: "A part with no print joins the mains side of the supply to its output.",
+            },
+        ],
+        says: "",
+        look: "On the small circuit board find the gap under the transformer. See which parts bridge it: a blue disc is the usual one. An optical coupler, a small block with four legs, counts with the transformer.",
+        why: "When this part fails, the mains stands on the telephone's cable.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "creepage",
+        asks: "How far apart along the board, at the closest?",
+        answers: &[],
+        says: "Along the board the mains side keeps {value} from the USB side.",
+        look: "On the copper side, follow the gap between the mains side and the USB side, and measure its narrowest place along the surface. A slot in the board is walked around.",
+        why: "Damp and dirt bridge a narrow gap.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "clearance",
+        asks: "How far apart through the air, at the closest?",
+        answers: &[],
+        says: "Through the air the mains side keeps {value} from the USB side.",
+        look: "The shortest straight way between metal of the mains side and metal of the USB side.",
+        why: "A spark jumps a narrow gap.",
+        caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
+    },
+    QuestionWords {
+        id: "core-count",
+        asks: "How many wires has the flex, by sight?",
+        answers: &[
+            AnswerWords { code: "three", answer: "three", says: "The flex has three wires." },
+            AnswerWords { code: "two", answer: "two", says: "The flex has two wires." },
+            AnswerWords { code: "other", answer: "another number", says: "The flex has neither two nor three wires." },
+        ],
+        says: "",
+        look: "Count the insulated wires where the flex was opened. What is printed on it does not count.",
+        why: "Two wires leave no earth, whatever is printed.",
+        caution: "Unplugged. Take the fuse out and destroy the plug before the flex is cut: a plug on a cut flex kills when somebody plugs it in.",
+    },
+];

@@ -1,0 +1,7 @@
+//! Words of the place: live.
+
+mod checks;
+mod questions;
+
+pub use checks::CHECKS;
+pub use questions::QUESTIONS;

@@ -1,0 +1,223 @@
+//! What is looked for on the plug, why, and what would settle it.
+
+use crate::words::check::CheckWords;
+
+/// Words of the checks.
+pub const CHECKS: &[CheckWords] = &[
+    CheckWords {
+        code: "plug-foreign",
+        wrong: "a plug that does not fit British sockets",
+        why: "Such a plug is forced in or put into a travel adaptor, and its earth is lost on the way.",
+        settles: "Look at the pins; if there is a converter around the plug, look for BS 1363-5 on it and a screw that holds it.",
+    },
+    CheckWords {
+        code: "plug-both-ends",
+        wrong: "a plug or bare pins at both ends",
+        why: "With one end in a socket, the pins of the other are live in the hand.",
+        settles: "Look at both ends.",
+    },
+    CheckWords {
+        code: "severed-plug",
+        wrong: "a plug on a flex that was cut off",
+        why: "Plugged in, the cut end is live. It kills, most often children.",
+        settles: "Follow the flex to its other end.",
+    },
+    CheckWords {
+        code: "fuse-missing",
+        wrong: "a plug without a fuse",
+        why: "In a fault nothing would stop the current before the flex burns.",
+        settles: "Take the fuse holder out and look.",
+    },
+    CheckWords {
+        code: "fuse-link-bridged",
+        wrong: "metal in place of the fuse",
+        why: "Metal in the fuse's place never opens: in a fault the flex burns.",
+        settles: "Take the fuse holder out and look.",
+    },
+    CheckWords {
+        code: "fuse-carrier-missing",
+        wrong: "a broken or missing fuse holder",
+        why: "The fuse and its clips are live when the plug is in, and fingers can reach them.",
+        settles: "Close the holder and pull at it gently.",
+    },
+    CheckWords {
+        code: "fuse-unmarked",
+        wrong: "a fuse that does not say what it is",
+        why: "Nobody can know when such a fuse opens, or whether it does.",
+        settles: "Take the fuse out and read all around it: a maker's mark, the amperes and BS 1362.",
+    },
+    CheckWords {
+        code: "fuse-standard-wrong",
+        wrong: "a fuse that is not to BS 1362",
+        why: "Such a fuse may burst or never open. There is no BS 1362 fuse of glass, and none above 13 A.",
+        settles: "Take the fuse out and look for BS 1362 and the amperes on it.",
+    },
+    CheckWords {
+        code: "fuse-above-rating",
+        wrong: "a fuse larger than the product says it carries",
+        why: "A fuse that is too large lets more flow than the product is made for.",
+        settles: "Read the amperes on the fuse, on the plug and on the body.",
+    },
+    CheckWords {
+        code: "fuse-over-flex",
+        wrong: "a fuse larger than the flex allows",
+        why: "The fuse is there for the flex. One that is too large lets the flex burn.",
+        settles: "Read the amperes on the fuse and the size on the flex.",
+    },
+    CheckWords {
+        code: "fuse-size-off",
+        wrong: "a fuse of the wrong size",
+        why: "Too short, it sits loose in its clips and heats them. A fuse to BS 1362 is 25.0 mm to 26.2 mm long.",
+        settles: "Measure the fuse again, over both caps.",
+    },
+    CheckWords {
+        code: "fuse-underweight",
+        wrong: "a fuse that may have no sand in it",
+        why: "Sand puts out the arc. One genuine fuse weighed about 2.3 g, one fake about 1.6 g; that is a hint and no limit.",
+        settles: "Weigh it on scales that show 0.1 g or finer, or weigh ten of them together.",
+    },
+    CheckWords {
+        code: "sleeve-missing",
+        wrong: "line or neutral pins without sleeves",
+        why: "Half pulled out, a bare pin is live where fingers are. New goods have had sleeves since 1987; old plugs were made without.",
+        settles: "Look at the half of the two lower pins that is next to the plug.",
+    },
+    CheckWords {
+        code: "sleeve-damaged",
+        wrong: "a damaged sleeve on a pin",
+        why: "Metal shows where fingers are while the pin is live.",
+        settles: "Turn the plug in the light and look at both sleeves all around.",
+    },
+    CheckWords {
+        code: "sleeve-on-earth",
+        wrong: "a sleeve on the earth pin",
+        why: "The sleeve keeps the earth pin from its contact. It is a known sign of a fake.",
+        settles: "Look at the long pin: it is bare metal from end to end.",
+    },
+    CheckWords {
+        code: "earth-pin-plastic",
+        wrong: "an earth pin of plastic",
+        why: "Plastic carries no earth: a fault leaves metal live. No mark on the label changes that here.",
+        settles: "Scratch the long pin with a key, unplugged.",
+    },
+    CheckWords {
+        code: "earth-pin-not-first",
+        wrong: "an earth pin that does not touch first",
+        why: "The earth has to touch before the mains does. The long pin is about 5 mm longer than the others.",
+        settles: "Hold the plug sideways and compare the pins.",
+    },
+    CheckWords {
+        code: "pin-near-edge",
+        wrong: "a live pin too close to the edge of the plug",
+        why: "A finger around the edge touches a live pin while the plug is half in. The rule is 9.5 mm.",
+        settles: "Measure from the pin to the nearest edge again, on the face with the pins.",
+    },
+    CheckWords {
+        code: "pin-width-off",
+        wrong: "a pin too wide or too narrow",
+        why: "A pin of the wrong width spreads the socket's contacts or touches them badly. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
+    },
+    CheckWords {
+        code: "pin-thickness-off",
+        wrong: "a pin too thick or too thin",
+        why: "A pin of the wrong thickness spreads the socket's contacts or touches them badly. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
+    },
+    CheckWords {
+        code: "pin-length-off",
+        wrong: "a pin too long or too short",
+        why: "The earth has to touch first, and no pin may be bare while it is live. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
+    },
+    CheckWords {
+        code: "pin-spacing-off",
+        wrong: "pins too far apart or too close together",
+        why: "Such a plug is forced in and bends the socket's contacts. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
+    },
+    CheckWords {
+        code: "pins-of-rolled-sheet",
+        wrong: "pins folded from sheet metal",
+        why: "Pins have to be solid brass. Folded ones give way and run hot. Confirm it on the opened plug.",
+        settles: "Look at the tips and along the pins for a seam or a hollow.",
+    },
+    CheckWords {
+        code: "pin-metal-wrong",
+        wrong: "pins of steel",
+        why: "Steel carries badly, rusts and heats the socket. Pins are of brass, which a magnet does not pull.",
+        settles: "Hold a strong magnet to each pin.",
+    },
+    CheckWords {
+        code: "pin-loose",
+        wrong: "a loose or bent pin",
+        why: "The joint behind a loose pin runs hot, or the pin stays behind in the socket.",
+        settles: "Move each pin gently between two fingers, unplugged.",
+    },
+    CheckWords {
+        code: "plug-mark-missing",
+        wrong: "a plug that lacks print it must have",
+        why: "A plug names its maker, BS 1363, its fuse and its rating. Without them nobody answers for it.",
+        settles: "Look at all sides of the plug in slanting light, also between the pins.",
+    },
+    CheckWords {
+        code: "approval-mark-missing",
+        wrong: "a plug without an approval mark",
+        why: "In the United Kingdom a plug may be sold only if a body approved it, and it says so. The mark is often forged: having it proves nothing.",
+        settles: "Look between the pins and on the back for a kite, ASTA, BSI, Nemko or the like with a number.",
+    },
+    CheckWords {
+        code: "plug-undersized",
+        wrong: "a plug so small that its pins sit near the edge",
+        why: "No size is laid down for a plug, but its live pins have to stay 9.5 mm from the edge.",
+        settles: "Measure from each of the two lower pins to the edge.",
+    },
+    CheckWords {
+        code: "body-broken",
+        wrong: "a broken plug",
+        why: "Fingers reach live parts through a hole or crack.",
+        settles: "Look at all sides of the plug.",
+    },
+    CheckWords {
+        code: "body-opens-by-hand",
+        wrong: "a plug that opens without a tool",
+        why: "It opens in use, with everything in it live.",
+        settles: "Try gently with your nails along the seam. The fuse holder and a screwed cover are meant to come off.",
+    },
+    CheckWords {
+        code: "plug-scorched",
+        wrong: "a plug that ran hot",
+        why: "Brown or melted plastic means a bad contact. It will burn again.",
+        settles: "Look around the pins and the fuse holder, and smell.",
+    },
+    CheckWords {
+        code: "plug-head-detaches",
+        wrong: "a plug whose part with the pins comes off",
+        why: "That part stays in the wall with live contacts bare.",
+        settles: "Turn and pull the part with the pins gently, unplugged.",
+    },
+    CheckWords {
+        code: "cord-grip-slips",
+        wrong: "a flex that the plug does not hold",
+        why: "A pull takes the earth wire off first, and nobody notices.",
+        settles: "Pull and twist the flex gently where it enters the plug and the other end.",
+    },
+    CheckWords {
+        code: "plug-wired-wrong",
+        wrong: "a wire at the wrong place in the plug",
+        why: "Metal becomes live or stays without earth.",
+        settles: "Take the cover off, unplugged, and compare the wires with the letters L, N and E.",
+    },
+    CheckWords {
+        code: "cord-grip-on-cores",
+        wrong: "a cord grip that does not hold the outer layer",
+        why: "A pull on the flex tears the wires off.",
+        settles: "Take the cover off, unplugged, and look what the grip holds.",
+    },
+    CheckWords {
+        code: "strand-outside-terminal",
+        wrong: "a loose strand of wire in the plug",
+        why: "A single strand that touches the next terminal puts mains where it must not be.",
+        settles: "Take the cover off, unplugged, and look at each terminal.",
+    },
+];

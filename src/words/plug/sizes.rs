@@ -1,0 +1,108 @@
+//! What is measured on the plug and its fuse.
+
+use crate::words::question::QuestionWords;
+
+const UNPLUGGED: &str = "Unplugged, always.";
+
+/// Words of the questions.
+pub const QUESTIONS: &[QuestionWords] = &[
+    QuestionWords {
+        id: "fuse-length",
+        asks: "How long is the fuse?",
+        answers: &[],
+        says: "The fuse is {value} long.",
+        look: "Measure over both metal caps.",
+        why: "A fuse to BS 1362 is 25.0 mm to 26.2 mm long. A shorter one sits loose in its clips and heats them.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "fuse-diameter",
+        asks: "How thick are the caps of the fuse?",
+        answers: &[],
+        says: "The caps of the fuse measure {value} across.",
+        look: "Measure a cap across, turn it by a quarter and measure again. Take the middle of the two.",
+        why: "About 6.3 mm is usual. The tolerance is recalled, so this is told and decides nothing.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "fuse-mass",
+        asks: "What does the fuse weigh?",
+        answers: &[],
+        says: "The fuse weighs {value}.",
+        look: "Use scales that show 0.1 g or finer. With coarser ones weigh several equal fuses and divide.",
+        why: "A fuse without sand is lighter. It is a hint and no limit.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "pin-to-edge",
+        asks: "How far is a lower pin from the plug's edge?",
+        answers: &[],
+        says: "From the nearer of the two lower pins to the edge of the plug it is {value}.",
+        look: "On the face with the pins, from the side of the pin to the nearest edge. Measure both lower pins on all sides and note the smallest.",
+        why: "At least 9.5 mm keep fingers off a live pin while the plug is half in.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "live-pin-width",
+        asks: "How wide are the two lower pins?",
+        answers: &[],
+        says: "The two lower pins are {value} wide.",
+        look: "The wide side, at the bare tip. Measure both and note the one further from 6.35 mm.",
+        why: "A pin that is too wide spreads the socket's contacts; one too narrow runs hot.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "earth-pin-width",
+        asks: "How wide is the long pin?",
+        answers: &[],
+        says: "The earth pin is {value} wide.",
+        look: "The wide side of the long top pin. It should be about 7.9 mm.",
+        why: "The earth has to touch well: it is what trips the fuse in a fault.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "pin-thickness",
+        asks: "How thick are the pins?",
+        answers: &[],
+        says: "The pin furthest from its size is {value} thick.",
+        look: "The narrow side of all three pins, at the bare metal. Note the one furthest from 3.97 mm.",
+        why: "Thin pins touch badly and run hot; thick ones spread the socket's contacts.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "live-pin-length",
+        asks: "How long are the two lower pins?",
+        answers: &[],
+        says: "The two lower pins are {value} long.",
+        look: "From the face of the plug to the tip, with the calliper's depth rod. Measure both and note the one further from 17.7 mm.",
+        why: "A pin that is too long is live before it is covered.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "earth-pin-length",
+        asks: "How long is the long pin?",
+        answers: &[],
+        says: "The earth pin is {value} long.",
+        look: "From the face of the plug to the tip. It should be about 22.7 mm.",
+        why: "The earth has to touch before the mains does, and opens the shutters of the socket.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "across-live-pins",
+        asks: "How wide is it over the two lower pins?",
+        answers: &[],
+        says: "Over the outer sides of the two lower pins it is {value}.",
+        look: "At their base, from the outer side of one to the outer side of the other. It should be about 28.6 mm.",
+        why: "Less the width of a pin, it is how far the pins are apart.",
+        caution: UNPLUGGED,
+    },
+    QuestionWords {
+        id: "earth-pin-to-far-side",
+        asks: "How far is it over the long pin and a lower one?",
+        answers: &[],
+        says: "From the far side of the earth pin to the far side of the lower pins it is {value}.",
+        look: "At their base and straight up and down, from the top of the long pin to the underside of the lower pins. It should be about 28.2 mm.",
+        why: "Less half the sizes of the pins, it is how far the earth is from the other two.",
+        caution: UNPLUGGED,
+    },
+];

@@ -1,0 +1,148 @@
+//! What is asked of print, package and listing, and what its answers say.
+
+use crate::words::question::{AnswerWords, QuestionWords};
+
+const fn answer(code: &'static str, answer: &'static str, says: &'static str) -> AnswerWords {
+    AnswerWords { code, answer, says }
+}
+
+/// Words of the questions.
+pub const QUESTIONS: &[QuestionWords] = &[
+    QuestionWords {
+        id: "rating",
+        asks: "What volts, amperes and watts does it state?",
+        answers: &[],
+        says: "On {which} it says “{value}”.",
+        look: "Copy volts, amperes, watts, and length or size if they stand there, such as 13A 250V~ 3250W MAX. If nothing of the kind is printed, say so.",
+        why: "What is promised is held against itself, the plug and the flex. Print is a claim, and it can give the product away.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "promises",
+        asks: "Which of these does it promise?",
+        answers: &[
+            answer("surge", "protection against surges or lightning", "It promises protection against surges."),
+            answer("overload", "a cut-out or overload protection", "It promises to cut out on overload."),
+            answer("shutters", "child safety or shutters", "It promises shutters or child safety."),
+            answer("switch", "switched sockets", "It promises a switch."),
+            answer("outdoor", "outdoor use, splash or weather proof", "It promises that it may be used outdoors."),
+            answer("thermal", "a thermal cut-out", "It promises a thermal cut-out."),
+        ],
+        says: "It promises none of the things that were asked about.",
+        look: "Look at the package, the label and the seller's page or sign.",
+        why: "Each promise is asked about again where it can be seen: outside, or inside once it is open.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "outdoors",
+        asks: "Outdoor use: which of these are true?",
+        answers: &[
+            answer("ipx4-or-more", "IPX4, IP44 or more is printed", "IPX4, IP44 or more is printed on it."),
+            answer("used-wet", "it is or will be used in the wet", "It is used in the wet."),
+        ],
+        says: "No IPX4 or more is printed on it, and it is not used in the wet.",
+        look: "Look for the letters IP and two signs. The second sign counts: 4 or more is proof against splashes.",
+        why: "A lead for outdoors keeps splashes out and has a rubber flex.",
+        caution: "Never try it with water.",
+    },
+    QuestionWords {
+        id: "marks",
+        asks: "Which of these marks do you see?",
+        answers: &[
+            answer("ce", "CE", "CE is printed on it."),
+            answer("ukca", "UKCA", "UKCA is printed on it."),
+            answer(
+                "mark-malformed",
+                "CE or UKCA under 5 mm or oddly drawn",
+                "The CE or UKCA mark is under 5 mm high or oddly drawn.",
+            ),
+            answer(
+                "double-square",
+                "one square inside another",
+                "It bears the double square, one square inside another.",
+            ),
+            answer("wheeled-bin", "a crossed-out bin on wheels", "It bears the crossed-out bin."),
+            answer("iso-9001", "ISO 9001 or ISO 9000", "It shows ISO 9001 as if that certified the product."),
+        ],
+        says: "None of the marks that were asked about is on it.",
+        look: "Look at the product, the label, the package and the papers.",
+        why: "Some marks must be there, some must not. All of them can be forged: none is a credit.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "identity",
+        asks: "Which of these does it come with?",
+        answers: &[
+            answer("maker", "a maker's name with an address", "A maker is named with a postal address."),
+            answer(
+                "local-address",
+                "someone at an address in this market",
+                "A maker or importer is named at an address in this market.",
+            ),
+            answer("seller", "a seller's name and address", "The seller's name and address are known."),
+            answer("type-or-batch", "a type, batch or serial number", "It bears a type, batch or serial number."),
+            answer("instructions", "instructions", "It comes with instructions."),
+            answer("package-gone", "the package or papers are gone", "The package or papers are gone."),
+        ],
+        says: "It names no maker, importer or seller, no type, and has no instructions.",
+        look: "Look at product, package and papers. In Great Britain an address in the United Kingdom counts; in Northern Ireland one there or in the EU.",
+        why: "They say who answers for it and let it be called back.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "print-faults",
+        asks: "Do you see any of these?",
+        answers: &[
+            answer("misspelt", "misspelt or garbled words", "Words on it are misspelt or garbled."),
+            answer("sharp", "sharp edges or staples on the package", "The package has sharp edges or staples."),
+        ],
+        says: "Print and package look tidy.",
+        look: "Read the label and the package slowly.",
+        why: "Poor print and packing go with poor work.",
+        caution: "Mind your fingers.",
+    },
+    QuestionWords {
+        id: "standards-named",
+        asks: "Which standards does it name?",
+        answers: &[],
+        says: "It names these standards: {value}.",
+        look: "Copy each with the letters before it, such as BS 1363-2 or BS EN 60320. If it names none, say so.",
+        why: "A number that is not one for leads gives away that nobody tested it.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "barcode",
+        asks: "What number stands under the bars?",
+        answers: &[],
+        says: "The number under the bars is {value}.",
+        look: "Copy all digits. A barcode reader that types like a keyboard will do. If there is none, say so.",
+        why: "The last digit follows from the others, so that a made-up number shows.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "approval-search",
+        asks: "Whose is the approval number?",
+        answers: &[
+            answer("fits", "this product's", "The approval number is listed for this product."),
+            answer("another-product", "another product's", "The approval number belongs to another product."),
+            answer("no-such-number", "nobody's: there is no such number", "The approval number is in no list."),
+            answer("no-number-printed", "no number is printed", "No number stands beside the approval mark."),
+        ],
+        says: "",
+        look: "This needs a network, so leave it for later if you have none. Search for: the name of the mark, the words licence number, and the number, such as KM 12345; use the list of the body itself.",
+        why: "Approval marks are the ones most often forged. The body that gave the number says whose it is.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "recall-search",
+        asks: "Was it called back?",
+        answers: &[
+            answer("nothing-found", "nothing was found", "A search found no recall of this product."),
+            answer("recalled", "yes, it was called back", "This product was called back."),
+        ],
+        says: "",
+        look: "This needs a network, so leave it for later if you have none. Search for: maker, model, the words recall and extension lead; look in the recall pages of the United Kingdom government and in the EU's Safety Gate.",
+        why: "A product that was called back hurt somebody, or nearly. Finding nothing proves nothing.",
+        caution: "",
+    },
+];

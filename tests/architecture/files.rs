@@ -1,0 +1,98 @@
+//! Layers, headers and lengths of the source files.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// The layers, each of which may use only those before it, and what counts as using one.
+const LAYERS: [(&str, &str); 7] = [
+    ("domain", "crate::domain"),
+    ("words", "crate::words"),
+    ("record", "crate::record"),
+    ("store", "crate::store"),
+    ("drawing", "crate::drawing"),
+    ("report", "crate::report"),
+    ("screens", "crate::screens"),
+];
+
+/// Uses that go the other way and why they may.
+///
+/// `words` names the types of a record and of its faults to put them into words; it calls nothing there.
+const ALLOWED: [(&str, &str); 2] = [("words", "crate::record"), ("words", "crate::store")];
+
+fn sources() -> Vec<(PathBuf, String)> {
+    let mut found = Vec::new();
+    let mut folders = vec![Path::new(env!("CARGO_MANIFEST_DIR")).join("src")];
+    while let Some(folder) = folders.pop() {
+        for entry in fs::read_dir(&folder).expect("the source folder can be read") {
+            let path = entry.expect("an entry can be read").path();
+            if path.is_dir() {
+                folders.push(path);
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
+                let text = fs::read_to_string(&path).expect("a source file can be read");
+                found.push((path, text));
+            }
+        }
+    }
+    assert!(found.len() > 40, "the sources were found");
+    found
+}
+
+fn layer_of(path: &Path) -> Option<usize> {
+    let source = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
+    let inside = path.strip_prefix(source).expect("a source lies in src");
+    let first = inside.components().next()?.as_os_str().to_str()?;
+    LAYERS.iter().position(|(folder, _)| first.trim_end_matches(".rs") == *folder)
+}
+
+#[test]
+fn a_layer_uses_only_those_before_it() {
+    for (path, text) in sources() {
+        let Some(layer) = layer_of(&path) else { continue };
+        for (_, later) in &LAYERS[layer + 1..] {
+            let allowed = ALLOWED.contains(&(LAYERS[layer].0, later));
+            assert!(allowed || !text.contains(later), "{} uses {later}", path.display());
+        }
+    }
+}
+
+#[test]
+fn the_engine_knows_neither_clock_nor_storage_nor_browser() {
+    for (path, text) in sources() {
+        if layer_of(&path) == Some(0) {
+            for foreign in [
+                "std::time",
+                "SystemTime",
+                "Instant::now",
+                "web_sys",
+                "js_sys",
+                "serde",
+                "leptos",
+                "HashMap",
+                "std::fs",
+                "std::env",
+            ] {
+                assert!(!text.contains(foreign), "{} names {foreign}", path.display());
+            }
+        }
+    }
+}
+
+#[test]
+fn every_file_says_what_it_is_on_its_first_line() {
+    for (path, text) in sources() {
+        let first = text.lines().next().unwrap_or_default();
+        assert!(
+            first.starts_with("//! ") && first.trim_end().ends_with(['.', ':', ',', ';']) || first.len() > 60,
+            "{}",
+            path.display()
+        );
+    }
+}
+
+#[test]
+fn no_file_is_longer_than_four_hundred_lines() {
+    for (path, text) in sources() {
+        let lines = text.lines().count();
+        assert!(lines <= 400, "{} has {lines} lines", path.display());
+    }
+}

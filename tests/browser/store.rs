@@ -1,0 +1,162 @@
+//! The store keeps what it is given, all of it or nothing, over a reopening and beside other editions.
+
+use indexed_db_futures::database::Database;
+use indexed_db_futures::prelude::*;
+use indexed_db_futures::transaction::TransactionMode;
+use plugwary::screens::platform::ids;
+use plugwary::store::{Fault, IndexedDb, Memory, Store};
+use wasm_bindgen::JsValue;
+use wasm_bindgen_test::wasm_bindgen_test;
+
+const SHA256: &str = "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa";
+
+/// Every byte there is, twice over.
+fn bytes() -> Vec<u8> {
+    (0..=255).chain(0..=255).collect()
+}
+
+fn photo() -> Option<(String, Vec<u8>)> {
+    Some(("image/jpeg".to_owned(), bytes()))
+}
+
+async fn opened() -> Result<IndexedDb, Fault> {
+    IndexedDb::open_named(&ids::fresh(), 1).await
+}
+
+async fn check(store: &impl Store) -> Result<(), Fault> {
+    assert_eq!(store.all().await?, Vec::<String>::new());
+    assert_eq!(store.get("b").await?, None);
+    store.put("b", "{\"n\":1}").await?;
+    store.put("a", "{\"n\":2}").await?;
+    store.put("b", "{\"n\":3}").await?;
+    assert_eq!(store.all().await?, ["{\"n\":2}", "{\"n\":3}"]);
+    assert_eq!(store.get("b").await?.as_deref(), Some("{\"n\":3}"));
+    store.delete("b").await?;
+    store.delete("b").await?;
+    assert_eq!(store.get("b").await?, None);
+    assert_eq!(store.all().await?, ["{\"n\":2}"]);
+
+    assert_eq!(store.photo(SHA256).await?, None);
+    store.put_photo(SHA256, "image/jpeg", &bytes()).await?;
+    assert_eq!(store.photo(SHA256).await?, photo());
+    store.delete_photo(SHA256).await?;
+    assert_eq!(store.photo(SHA256).await?, None);
+
+    store.put_with_photo("c", "{\"n\":4}", SHA256, "image/jpeg", &bytes()).await?;
+    assert_eq!(store.get("c").await?.as_deref(), Some("{\"n\":4}"));
+    assert_eq!(store.photo(SHA256).await?, photo());
+    store.delete("c").await?;
+    assert_eq!(store.photo(SHA256).await?, photo());
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn database_of_the_browser_keeps_and_gives_back() -> Result<(), Fault> {
+    check(&opened().await?).await
+}
+
+#[wasm_bindgen_test]
+async fn memory_keeps_and_gives_back() -> Result<(), Fault> {
+    check(&Memory::default()).await
+}
+
+#[wasm_bindgen_test]
+async fn what_is_kept_survives_reopening() -> Result<(), Fault> {
+    let name = ids::fresh();
+    let first = IndexedDb::open_named(&name, 1).await?;
+    first.put_with_photo("a", "{}", SHA256, "image/jpeg", &bytes()).await?;
+    drop(first);
+    let second = IndexedDb::open_named(&name, 1).await?;
+    assert_eq!(second.all().await?, ["{}"]);
+    assert_eq!(second.photo(SHA256).await?, photo());
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn record_that_is_no_json_is_given_back_as_it_is() -> Result<(), Fault> {
+    let store = opened().await?;
+    store.put("a", "{\"broken\":").await?;
+    store.put("b", "").await?;
+    assert_eq!(store.all().await?, ["{\"broken\":", ""]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn record_that_is_no_text_hides_no_other() -> Result<(), Box<dyn std::error::Error>> {
+    let name = ids::fresh();
+    let store = IndexedDb::open_named(&name, 1).await?;
+    store.put("b", "{}").await?;
+    put_strange(&name, "examinations", "a", 7.0).await?;
+    assert_eq!(store.all().await?, ["7", "{}"]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn photo_that_is_no_photo_is_damaged() -> Result<(), Box<dyn std::error::Error>> {
+    let name = ids::fresh();
+    let store = IndexedDb::open_named(&name, 1).await?;
+    put_strange(&name, "photos", SHA256, 7.0).await?;
+    assert_eq!(store.photo(SHA256).await, Err(Fault::Damaged));
+    Ok(())
+}
+
+/// Puts something into a database that the app would never put there.
+async fn put_strange(name: &str, store: &str, key: &str, value: f64) -> Result<(), Box<dyn std::error::Error>> {
+    let database = Database::open(name).await?;
+    let transaction = database.transaction(store).with_mode(TransactionMode::Readwrite).build()?;
+    transaction.object_store(store)?.put(JsValue::from_f64(value)).with_key(key).primitive()?.await?;
+    transaction.commit().await?;
+    database.close();
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn older_edition_gives_way_and_says_that_it_is_old() -> Result<(), Fault> {
+    let name = ids::fresh();
+    let older = IndexedDb::open_named(&name, 1).await?;
+    older.put("a", "{}").await?;
+    let newer = IndexedDb::open_named(&name, 2).await?;
+    assert_eq!(newer.all().await?, ["{}"]);
+    assert_eq!(older.put("b", "{}").await, Err(Fault::Newer));
+    assert_eq!(older.all().await, Err(Fault::Newer));
+    assert_eq!(newer.all().await?, ["{}"]);
+    assert_eq!(IndexedDb::open_named(&name, 1).await.err(), Some(Fault::Newer));
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn window_that_gives_no_way_is_named_and_later_no_obstacle() -> Result<(), Box<dyn std::error::Error>> {
+    let name = ids::fresh();
+    let holding = Database::open(name.clone()).with_version(1_u32).await?;
+    assert_eq!(IndexedDb::open_named(&name, 2).await.err(), Some(Fault::Blocked));
+    holding.close();
+    let store = IndexedDb::open_named(&name, 2).await?;
+    store.put("a", "{}").await?;
+    assert_eq!(store.all().await?, ["{}"]);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn forbidden_storage_is_denied() -> Result<(), JsValue> {
+    let window = web_sys::window().ok_or(JsValue::NULL)?;
+    let stand_in = crate::StandIn::new(&window, "indexedDB", "throw new DOMException('no', 'SecurityError')")?;
+    assert_eq!(opened().await.err(), Some(Fault::Denied));
+    drop(stand_in);
+    assert!(opened().await.is_ok());
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn transaction_given_up_for_want_of_room_says_full() -> Result<(), JsValue> {
+    let store = opened().await.map_err(|fault| fault.to_string())?;
+    store.put("a", "before").await.map_err(|fault| fault.to_string())?;
+    // Firefox fails the request so; nothing in a test page makes a browser run out of room.
+    let prototype = js_sys::eval("IDBObjectStore.prototype")?.into();
+    let getter = "return () => { throw new DOMException('no room', 'QuotaExceededError') }";
+    let stand_in = crate::StandIn::new(&prototype, "put", getter)?;
+    let put = store.put_with_photo("a", "after", SHA256, "image/jpeg", &bytes()).await;
+    drop(stand_in);
+    assert_eq!(put, Err(Fault::Full));
+    assert_eq!(store.all().await.map_err(|fault| fault.to_string())?, ["before"]);
+    Ok(())
+}
