@@ -83,6 +83,9 @@ fn what_is_refused_for_its_words_does_not_fit_the_schema() {
 }
 
 proptest! {
+    // Every answer is held against the branch of every question, which takes long.
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
     #[test]
     fn what_is_written_fits_the_schema(record in generated::record()) {
         let value = serde_json::from_str(&write(&record)).expect("what is written is JSON");
