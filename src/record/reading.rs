@@ -117,7 +117,8 @@ impl Measure {
                 _ => return Err(EntryFault::NotOneReading { question: self.question }),
             };
         let amount = Amount::new(Range::of(self.kind).number(field, number)?, unit);
-        let fault = || EntryFault::Field { field, takes: "a number with digits", got: Said::from(number.text()) };
+        let fault =
+            || EntryFault::Field { field, takes: "a number that a display can show", got: Said::from(number.text()) };
         Ok((side(amount), format!("{mark}{}", number.text()), number.step().ok_or_else(fault)?))
     }
 

@@ -134,6 +134,7 @@ fn a_line_longer_than_any_examination_is_passed_over() {
     let (lines, complaints, code) = printed(&output);
     assert_eq!((lines, code), (verdict(EMPTY_HOLDER).as_str(), Some(2)));
     assert!(complaints.starts_with("line 1: the file is larger than 64 MiB"), "{complaints}");
+    assert_eq!(complaints.lines().count(), 1, "{complaints}");
 }
 
 #[test]

@@ -103,6 +103,13 @@ fn a_reading_keeps_what_is_said_of_it() {
 }
 
 #[test]
+fn answers_that_all_fit_stand_in_the_order_of_the_question() {
+    let record = case("cut-open-lead.json");
+    let answer = record.examination.answer(question("extras"), Target::Sample);
+    assert_eq!(answer, Some(&Answer::Any(vec!["usb", "switch"])));
+}
+
+#[test]
 fn print_is_kept_for_the_place_where_it_stands() {
     let record = case("stall-lead.json");
     let at = |place| record.examination.answer(question("rating"), Target::Claim(place));
@@ -127,7 +134,16 @@ fn a_byte_order_mark_before_the_examination_is_no_fault() {
 #[test]
 fn a_typed_value_is_written_as_it_was_typed() {
     let written = write(&case("cut-open-lead.json"));
-    for line in ["\"value\": 0.031,", "\"step\": 0.0001,", "\"value\": 31.2,", "\"step\": 0.5,", "\"open\": true,"] {
+    // 20.1 °C is no round number of kelvin, nor of anything in between.
+    for line in [
+        "\"value\": 20.1,",
+        "\"step\": 0.1,",
+        "\"value\": 0.031,",
+        "\"step\": 0.0001,",
+        "\"value\": 31.2,",
+        "\"step\": 0.5,",
+        "\"open\": true,",
+    ] {
         assert!(written.contains(line), "{line} in {written}");
     }
 }

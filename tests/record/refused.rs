@@ -186,6 +186,14 @@ fn answers_that_are_none() {
 }
 
 #[test]
+fn an_answer_that_stands_twice() {
+    let text = answers(r#"{ "question": "extras", "any": ["usb", "switch", "usb"] }"#);
+    refuses(&text, "answer 1: the answer \"usb\" stands twice");
+    let text = answers(r#"{ "question": "extras", "any": ["usb", "kettle"] }"#);
+    refuses(&text, "answer 1: the question \"extras\" has no answer \"kettle\"");
+}
+
+#[test]
 fn the_place_of_an_answer_is_counted_from_one() {
     let third = r#"{ "question": "fuse-rating", "one": "3" }, { "question": "flex-print", "nothing": true }, { "question": "fuse", "one": "empty" }"#;
     refuses(&answers(third), "answer 3: there is no question \"fuse\"");
@@ -239,6 +247,8 @@ fn readings_that_are_none() {
     one(r#""unit": "ohm", "value": -0.01"#, &format!("\"value\" {takes} \"-0.01\""));
     one(r#""unit": "ohm", "above": "OL""#, &format!("\"above\" {takes} \"\\\"OL\\\"\""));
     one(r#""unit": "ohm", "below": [0.01]"#, &format!("\"below\" {takes} \"[0.01]\""));
+    let takes = "must be a number that a display can show, got";
+    one(r#""unit": "ohm", "value": 1e-400"#, &format!("\"value\" {takes} \"1e-400\""));
     for step in ["0", "-0.1", "1e-400", "1e400", "\"fine\""] {
         let got = step.replace('"', "\\\"");
         let sentence = format!("\"step\" must be a finite number above zero, got \"{got}\"");
