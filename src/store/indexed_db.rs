@@ -55,7 +55,10 @@ impl IndexedDb {
     async fn database(&self) -> Result<Database, Fault> {
         if self.connection.borrow().is_closed() {
             let reopened = Connection::open(&self.name, self.version).await?;
-            self.connection.replace(reopened);
+            // Another caller may have been quicker, and its transaction must not be cut off.
+            if self.connection.borrow().is_closed() {
+                self.connection.replace(reopened);
+            }
         }
         Ok(self.connection.borrow().database())
     }

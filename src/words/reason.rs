@@ -1,6 +1,7 @@
 //! Why a finding is what it is: its reason, its numbers, the retry in the sample's favour, and what would settle it.
 
 use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
+use crate::domain::quantity::QuantityKind;
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
@@ -39,6 +40,13 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             capital(&place(*at)),
             number::amount(*watts),
             number::amount(*at_most)
+        ),
+        Reason::ClaimAgainst { place: at, claim, limit } if claim.kind() == QuantityKind::Area => format!(
+            "{} states {}; it should be at least {}. {}",
+            capital(&place(*at)),
+            number::amount(*claim),
+            number::amount(*limit),
+            words.why
         ),
         Reason::ClaimAgainst { place: at, claim, limit } => format!(
             "{} states {}; it should be no more than {}. {}",

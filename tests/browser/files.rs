@@ -47,7 +47,8 @@ impl Downloads {
     async fn texts(&self) -> Result<Vec<(String, String)>, JsValue> {
         let window = web_sys::window().ok_or(JsValue::NULL)?;
         let mut texts = Vec::new();
-        for (name, address) in self.begun.borrow().clone() {
+        let begun = self.begun.borrow().clone();
+        for (name, address) in begun {
             let response: Response = JsFuture::from(window.fetch_with_str(&address)).await?.dyn_into()?;
             let text = JsFuture::from(response.text()?).await?;
             texts.push((name, text.as_string().unwrap_or_default()));

@@ -8,6 +8,8 @@ use plugwary::store::{Fault, IndexedDb, Memory, Store};
 use wasm_bindgen::JsValue;
 use wasm_bindgen_test::wasm_bindgen_test;
 
+use crate::StandIn;
+
 const SHA256: &str = "aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa";
 
 /// Every byte there is, twice over.
@@ -15,8 +17,8 @@ fn bytes() -> Vec<u8> {
     (0..=255).chain(0..=255).collect()
 }
 
-fn photo() -> Option<(String, Vec<u8>)> {
-    Some(("image/jpeg".to_owned(), bytes()))
+fn photo() -> (String, Vec<u8>) {
+    ("image/jpeg".to_owned(), bytes())
 }
 
 async fn opened() -> Result<IndexedDb, Fault> {
@@ -38,15 +40,15 @@ async fn check(store: &impl Store) -> Result<(), Fault> {
 
     assert_eq!(store.photo(SHA256).await?, None);
     store.put_photo(SHA256, "image/jpeg", &bytes()).await?;
-    assert_eq!(store.photo(SHA256).await?, photo());
+    assert_eq!(store.photo(SHA256).await?, Some(photo()));
     store.delete_photo(SHA256).await?;
     assert_eq!(store.photo(SHA256).await?, None);
 
     store.put_with_photo("c", "{\"n\":4}", SHA256, "image/jpeg", &bytes()).await?;
     assert_eq!(store.get("c").await?.as_deref(), Some("{\"n\":4}"));
-    assert_eq!(store.photo(SHA256).await?, photo());
+    assert_eq!(store.photo(SHA256).await?, Some(photo()));
     store.delete("c").await?;
-    assert_eq!(store.photo(SHA256).await?, photo());
+    assert_eq!(store.photo(SHA256).await?, Some(photo()));
     Ok(())
 }
 
@@ -68,7 +70,7 @@ async fn what_is_kept_survives_reopening() -> Result<(), Fault> {
     drop(first);
     let second = IndexedDb::open_named(&name, 1).await?;
     assert_eq!(second.all().await?, ["{}"]);
-    assert_eq!(second.photo(SHA256).await?, photo());
+    assert_eq!(second.photo(SHA256).await?, Some(photo()));
     Ok(())
 }
 
@@ -139,24 +141,62 @@ async fn window_that_gives_no_way_is_named_and_later_no_obstacle() -> Result<(),
 #[wasm_bindgen_test]
 async fn forbidden_storage_is_denied() -> Result<(), JsValue> {
     let window = web_sys::window().ok_or(JsValue::NULL)?;
-    let stand_in = crate::StandIn::new(&window, "indexedDB", "throw new DOMException('no', 'SecurityError')")?;
+    let stand_in = StandIn::new(&window, "indexedDB", "throw new DOMException('no', 'SecurityError')")?;
     assert_eq!(opened().await.err(), Some(Fault::Denied));
     drop(stand_in);
     assert!(opened().await.is_ok());
     Ok(())
 }
 
-#[wasm_bindgen_test]
-async fn transaction_given_up_for_want_of_room_says_full() -> Result<(), JsValue> {
+/// A store with one record, for faults that a test page cannot bring about.
+async fn with_one_record() -> Result<IndexedDb, JsValue> {
     let store = opened().await.map_err(|fault| fault.to_string())?;
     store.put("a", "before").await.map_err(|fault| fault.to_string())?;
-    // Firefox fails the request so; nothing in a test page makes a browser run out of room.
+    Ok(store)
+}
+
+async fn is_as_before(store: &IndexedDb) {
+    assert_eq!(store.all().await, Ok(vec!["before".to_owned()]));
+    assert_eq!(store.photo(SHA256).await, Ok(None));
+}
+
+#[wasm_bindgen_test]
+async fn record_without_room_takes_its_photo_back() -> Result<(), JsValue> {
+    let store = with_one_record().await?;
     let prototype = js_sys::eval("IDBObjectStore.prototype")?.into();
-    let getter = "return () => { throw new DOMException('no room', 'QuotaExceededError') }";
-    let stand_in = crate::StandIn::new(&prototype, "put", getter)?;
+    let getter = "return function (value, key) {
+        if (this.name === 'examinations') throw new DOMException('no room', 'QuotaExceededError');
+        return this.add(value, key);
+    }";
+    let stand_in = StandIn::new(&prototype, "put", getter)?;
     let put = store.put_with_photo("a", "after", SHA256, "image/jpeg", &bytes()).await;
     drop(stand_in);
     assert_eq!(put, Err(Fault::Full));
-    assert_eq!(store.all().await.map_err(|fault| fault.to_string())?, ["before"]);
+    is_as_before(&store).await;
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn commit_that_the_browser_gives_up_is_no_success() -> Result<(), JsValue> {
+    let store = with_one_record().await?;
+    let prototype = js_sys::eval("IDBTransaction.prototype")?.into();
+    let navigator = web_sys::window().ok_or(JsValue::NULL)?.navigator();
+    for (estimate, is_full) in [("{ quota: 1e10, usage: 0 }", false), ("{ quota: 1e10, usage: 9.99e9 }", true)] {
+        let giving_up = StandIn::new(&prototype, "commit", "return function () { this.abort() }")?;
+        let getter = format!(
+            "const storage = Object.create(StorageManager.prototype);
+             storage.estimate = async () => ({estimate});
+             return storage"
+        );
+        let room = StandIn::new(&navigator, "storage", &getter)?;
+        let put = store.put_with_photo("a", "after", SHA256, "image/jpeg", &bytes()).await;
+        drop((giving_up, room));
+        match put {
+            Err(Fault::Full) => assert!(is_full, "{estimate}"),
+            Err(Fault::Other(_)) => assert!(!is_full, "{estimate}"),
+            other => assert_eq!(other, Err(Fault::Full), "{estimate}"),
+        }
+        is_as_before(&store).await;
+    }
     Ok(())
 }

@@ -125,6 +125,9 @@ fn glass_is_a_danger_on_a_lead_and_a_breach_on_a_cord_set() {
 fn a_bs_1362_fuse_above_13_amperes_is_a_fake() {
     fused("above-13").expect_break("fuse-standard-wrong", Danger);
     fused("13").expect("fuse-standard-wrong", Conforms);
+    held("marked-bs-1362").expect("fuse-standard-wrong", NotExamined);
+    let unsure = held("marked-bs-1362").answer(facts::FUSE_RATING, Target::Sample, Answer::CannotTell);
+    unsure.expect("fuse-standard-wrong", Inconclusive);
     fused("above-13").expect_break("fuse-above-rating", Breach);
 }
 

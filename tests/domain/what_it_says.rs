@@ -1,5 +1,7 @@
 //! Checks of print, package and listing.
 
+mod doubts;
+
 use plugwary::domain::check;
 use plugwary::domain::check::plug::{fuse, print as plug_print};
 use plugwary::domain::check::sockets::connector;

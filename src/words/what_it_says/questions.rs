@@ -61,6 +61,11 @@ pub const QUESTIONS: &[QuestionWords] = &[
                 "one square inside another",
                 "It bears the double square, one square inside another.",
             ),
+            answer(
+                "functional-earth",
+                "such a square with an earth sign",
+                "An earth sign stands in or beside its double square.",
+            ),
             answer("wheeled-bin", "a crossed-out bin on wheels", "It bears the crossed-out bin."),
             answer("iso-9001", "ISO 9001 or ISO 9000", "It shows ISO 9001 as if that certified the product."),
         ],

@@ -145,6 +145,9 @@ fn standard_wrong(view: &View) -> Judgement {
         "marked-bs-1362" | "other-marking" | "unmarked" if view.one(FUSE_RATING) == Some("above-13") => {
             return answered(FUSE_RATING, "above-13", Ruling::BreaksBy(on_a_lead_danger));
         }
+        "marked-bs-1362" if view.one(FUSE_RATING).is_none() => {
+            return Judgement::without_choice(Danger, view.answer(FUSE_RATING, Target::Sample));
+        }
         "marked-bs-1362" => Ruling::FitsTheClaim,
         "other-marking" => Ruling::Breaks(Breach),
         "unmarked" | "holder-broken" => Ruling::CannotTell,

@@ -1,12 +1,14 @@
 //! The pins by eye and by magnet: earth of metal and first, none loose, none rolled from sheet, none of steel.
 
+use crate::domain::check::sockets::connector::has_no_earth_by_design;
 use crate::domain::check::{Check, Judge, Prospect, Ruling};
 use crate::domain::facts::has_uk_plug;
-use crate::domain::finding::Severity;
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
+use crate::domain::finding::{Conformity, Judgement, Severity};
 use crate::domain::question::Question;
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{Clause, bs1363_1};
+use crate::domain::view::View;
 
 /// Gross faults of pins and sleeves.
 pub const PINS_AND_SLEEVES: &Question = &Question::any(
@@ -37,15 +39,18 @@ pub const MAGNET: &Question =
 ///
 /// **Source** BS 1363-1, clause 12 (read): a plastic pin opens shutters for two-core class II cords and is allowed nowhere else.
 ///
-/// **Decision** by eye. Today's kinds always need an earth, whatever marks they bear.
+/// **Decision** by eye, whatever marks the sample bears. Before a connector that takes no earth it cannot be told: there the pin may be
+/// right.
 ///
 /// **Example**
 /// ```
 /// use plugwary::domain::check::{by_code, plug::pins};
 /// assert_eq!(by_code("earth-pin-plastic").map(|check| check.severity), Some(pins::EARTH_PIN_PLASTIC.severity));
 /// ```
-pub const EARTH_PIN_PLASTIC: &Check =
-    &marked("earth-pin-plastic", "plastic-earth-pin", Danger, &[bs1363_1::SHUTTER_OPENER], 8);
+pub const EARTH_PIN_PLASTIC: &Check = &Check {
+    judge: Judge::Reckoned(plastic_earth_pin),
+    ..marked("earth-pin-plastic", "plastic-earth-pin", Danger, &[bs1363_1::SHUTTER_OPENER], 8)
+};
 
 /// **Finds** an earth pin no longer than the other two.
 ///
@@ -106,6 +111,14 @@ pub const PIN_METAL_WRONG: &Check = &Check {
     against: &[bs1363_1::PIN_MAKE],
     prospect: Prospect { minutes: 0.3, percent: 10 },
 };
+
+fn plastic_earth_pin(view: &View) -> Judgement {
+    let judgement = Judgement::by_mark(view, PINS_AND_SLEEVES, "plastic-earth-pin", Danger, Danger);
+    if judgement.outcome == Conformity::Nonconforming && has_no_earth_by_design(view) {
+        return Judgement::cannot_tell(Danger, judgement.reason);
+    }
+    judgement
+}
 
 const fn marked(
     code: &'static str,

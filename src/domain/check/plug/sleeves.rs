@@ -1,9 +1,10 @@
 //! The plastic sleeves on line and neutral, and none on earth.
 
 use super::pins::PINS_AND_SLEEVES;
+use crate::domain::check::sockets::connector::has_no_earth_by_design;
 use crate::domain::check::{Check, Judge, Prospect};
 use crate::domain::facts::has_uk_plug;
-use crate::domain::finding::Severity::{BadSign, Danger};
+use crate::domain::finding::Severity::{BadSign, Breach, Danger};
 use crate::domain::finding::{Judgement, Severity};
 use crate::domain::question::Question;
 use crate::domain::sample::{Equipment, Place};
@@ -68,14 +69,17 @@ pub const SLEEVE_DAMAGED: &Check = &Check {
 ///
 /// **Source** BS 1363-1 (read).
 ///
-/// **Decision** by eye; a danger where an earth is needed, which today's kinds all do.
+/// **Decision** by eye; a danger, but before a connector that takes no earth only against the rules.
 pub const SLEEVE_ON_EARTH: &Check = &Check {
     code: "sleeve-on-earth",
     place: Place::Plug,
     needs: Equipment::Eyes,
     severity: Danger,
     applies: has_uk_plug,
-    judge: Judge::Marked(PINS_AND_SLEEVES, "sleeve-on-earth", Danger),
+    judge: Judge::Reckoned(|view| {
+        let severity = if has_no_earth_by_design(view) { Breach } else { Danger };
+        Judgement::by_mark(view, PINS_AND_SLEEVES, "sleeve-on-earth", severity, Danger)
+    }),
     asks: &[PINS_AND_SLEEVES],
     against: RULES,
     prospect: Prospect { minutes: 0.1, percent: 8 },

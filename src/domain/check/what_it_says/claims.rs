@@ -11,7 +11,7 @@ use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING, RATING};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Reason, Severity};
 use crate::domain::marking::{Claims, Disagreement, Rating, Stated};
-use crate::domain::quantity::{ElectricCurrent, Length, Measurand, QuantityKind, volts};
+use crate::domain::quantity::{Amount, ElectricCurrent, Length, Measurand, QuantityKind, Unit, volts};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs1363_1, law_gb, marks};
@@ -23,7 +23,7 @@ use crate::domain::view::View;
 ///
 /// **Source** IEC 60884-1, 8.1 (memory-high).
 ///
-/// **Decision** by print on body or plug; the package does not count.
+/// **Decision** by print on body or plug; the package does not count. Print that is there and cannot be read as a rating leaves it open.
 ///
 /// **Example**
 /// ```
@@ -59,7 +59,7 @@ pub const RATING_IMPOSSIBLE: &Check = &Check {
 ///
 /// **Decision** by intervals of the declared digits, pair by pair. A breach where the place that is less to be believed says more (the
 /// seller's page more than the package, the package more than the product, the body more than plug or flex); else a bad sign. Volts are a
-/// bad sign only.
+/// bad sign only, and 250 V, which an accessory bears, is at peace with 230 V, which the supply has. So is a 13 A plug with a lead for less.
 pub const RATINGS_DISAGREE: &Check = &Check {
     asks: &[RATING, FLEX_PRINT],
     against: &[law_gb::TRUE_CLAIMS],
@@ -142,6 +142,10 @@ fn missing(view: &View) -> Judgement {
         return fits(Breach);
     }
     let answer = |place| view.answer(RATING, Target::Claim(place));
+    let is_unread = |place: &ClaimPlace| view.claims().at(*place).is_some_and(|rating| !rating.unread.is_empty());
+    if let Some(place) = [ClaimPlace::Body, ClaimPlace::Plug].into_iter().find(is_unread) {
+        return Judgement::cannot_tell(Breach, Reason::PrintNotUnderstood { place });
+    }
     let bears_none = |place| matches!(answer(place), Some(Answer::Nothing | Answer::Printed(_)));
     match (bears_none(ClaimPlace::Body), bears_none(ClaimPlace::Plug) || of_plug == Some(false)) {
         (true, true) => Judgement::breaks(Breach, Basis::Sight, Reason::NowhereStated),
@@ -166,14 +170,27 @@ fn impossible(view: &View) -> Judgement {
     }
 }
 
+/// Voltages within this ratio belong to one supply: 220 V and 250 V do, 127 V and 220 V do not (usual practice).
+const ONE_SUPPLY: f64 = 1.2;
+
 /// A breach where the place less to be believed says more.
 fn weight(disagreement: &Disagreement) -> Severity {
     let says_too_much = disagreement.higher.0 < disagreement.lower.0 && disagreement.kind != QuantityKind::Potential;
     if says_too_much { Breach } else { BadSign }
 }
 
+/// Whether two values are a contradiction, and not two sides of the same thing.
+fn is_contradiction(disagreement: &Disagreement) -> bool {
+    let in_volts = |amount: Amount| amount.in_unit(Unit::Volt);
+    match (in_volts(disagreement.higher.1), in_volts(disagreement.lower.1)) {
+        (Some(higher), Some(lower)) => higher > ONE_SUPPLY * lower,
+        _ => disagreement.kind != QuantityKind::Current || disagreement.higher.0 != ClaimPlace::Plug,
+    }
+}
+
 fn disagree(view: &View) -> Judgement {
-    let found = view.claims().disagreements();
+    let mut found = view.claims().disagreements();
+    found.retain(is_contradiction);
     if let Some(worst) = found.iter().max_by_key(|disagreement| weight(disagreement)) {
         let reason = Reason::ClaimsDisagree { higher: worst.higher, lower: worst.lower };
         return Judgement::breaks(weight(worst), Basis::Print, reason);
@@ -202,12 +219,10 @@ fn above_plug(view: &View) -> Judgement {
     if let Some(open) = left_open(view, Danger) {
         return open;
     }
-    if !claims.is_empty() {
-        return fits(Danger);
-    }
     match not_understood(view.claims()) {
         Some(place) => Judgement::cannot_tell(Danger, Reason::PrintNotUnderstood { place }),
-        None => Judgement::does_not_apply(Danger),
+        None if claims.is_empty() => Judgement::does_not_apply(Danger),
+        None => fits(Danger),
     }
 }
 
@@ -220,9 +235,10 @@ fn total(rating: &Rating, plug: ElectricCurrent) -> Option<ElectricCurrent> {
     })
 }
 
-/// The first place whose print says nothing that is understood.
+/// The first place whose print says nothing that is understood: it may state any load.
 fn not_understood(claims: &Claims) -> Option<ClaimPlace> {
-    claims.ratings().iter().find(|(_, rating)| !rating.unread.is_empty()).map(|(place, _)| *place)
+    let says_nothing = |rating: &Rating| least_total(rating).is_none() && !rating.unread.is_empty();
+    claims.ratings().iter().find(|(_, rating)| says_nothing(rating)).map(|(place, _)| *place)
 }
 
 /// A danger where no fuse stops the claimed current, or one too large.

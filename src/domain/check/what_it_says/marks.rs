@@ -18,7 +18,7 @@ pub const SEEN: &Question = &Question::any(
     "marks",
     Place::WhatItSays,
     Equipment::Eyes,
-    &["ce", "ukca", "mark-malformed", "double-square", "wheeled-bin", "iso-9001"],
+    &["ce", "ukca", "mark-malformed", "double-square", "functional-earth", "wheeled-bin", "iso-9001"],
 );
 
 /// **Finds** goods without the mark that the electrical equipment rules ask for.
@@ -79,7 +79,8 @@ pub const CONFORMITY_MARK_MALFORMED: &Check = &Check {
 ///
 /// **Source** IEC 60417-5172 (memory-high); leads and cord sets are earthed in the United Kingdom (read).
 ///
-/// **Decision** by eye. The mark never closes an earth check. A cord set whose connector has no earth by design leaves it open.
+/// **Decision** by eye. The mark never closes an earth check. A cord set whose connector has no earth by design leaves it open, and so
+/// does the sign of a functional earth in or beside the square.
 pub const CLASS_MARK_CONTRADICTED: &Check = &Check {
     severity: Danger,
     applies: |view| view.needs_earth(),
@@ -176,6 +177,10 @@ fn not_applicable(view: &View) -> Judgement {
 }
 
 fn class_mark(view: &View) -> Judgement {
+    let with_earth_sign = Judgement::by_mark(view, SEEN, "functional-earth", Danger, Danger);
+    if with_earth_sign.outcome == Conformity::Nonconforming {
+        return Judgement::cannot_tell(Danger, with_earth_sign.reason);
+    }
     let judgement = Judgement::by_mark(view, SEEN, "double-square", Danger, Danger);
     if judgement.outcome == Conformity::Nonconforming && has_no_earth_by_design(view) {
         return Judgement::cannot_tell(Danger, judgement.reason);

@@ -52,23 +52,28 @@ fn outdoors(view: &View) -> Judgement {
     if !is_promised(view) {
         return Judgement::without_choice(Danger, view.answer(PROMISES, Target::Sample));
     }
+    let severity: Severity = if view.marked(OUTDOORS, "used-wet") == Some(true) { Danger } else { Breach };
+    let kind = view.flex().and_then(|flex| flex.kind.as_ref());
+    if let Some(kind) = kind.filter(|kind| kind.sheath == Covering::Pvc) {
+        return Judgement::breaks(severity, Basis::Print, Reason::FlexType { designation: kind.code.clone() });
+    }
     let Some(Answer::Any(seen)) = view.answer(OUTDOORS, Target::Sample) else {
         return Judgement::without_choice(Danger, view.answer(OUTDOORS, Target::Sample));
     };
-    let severity: Severity = if seen.contains(&"used-wet") { Danger } else { Breach };
     if !seen.contains(&"ipx4-or-more") {
         let reason = Reason::NotAmong { question: OUTDOORS.id, answer: "ipx4-or-more" };
         return Judgement::breaks(severity, Basis::Print, reason);
     }
-    let Some(kind) = view.flex().and_then(|flex| flex.kind.as_ref()) else {
+    let Some(kind) = kind else {
         return match view.answer(FLEX_PRINT, Target::Sample) {
             Some(Answer::Nothing | Answer::Printed(_)) => Judgement::cannot_tell(severity, Reason::CouldNotTell),
             answer => Judgement::without_choice(severity, answer),
         };
     };
     match kind.sheath {
-        Covering::Pvc => Judgement::breaks(severity, Basis::Print, Reason::FlexType { designation: kind.code.clone() }),
         Covering::Rubber => Judgement::conforms(severity, Basis::Print, Reason::FitsTheClaim),
-        Covering::Other => Judgement::cannot_tell(severity, Reason::FlexType { designation: kind.code.clone() }),
+        Covering::Pvc | Covering::Other => {
+            Judgement::cannot_tell(severity, Reason::FlexType { designation: kind.code.clone() })
+        }
     }
 }
