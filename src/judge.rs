@@ -1,84 +1,154 @@
 //! The native command: judges examinations again with today's rule book and prints one line of JSON for each.
 
-use std::ffi::OsString;
-use std::fs;
-use std::io::{self, BufRead, Write};
+use std::ffi::{OsStr, OsString};
+use std::fs::File;
+use std::io::{self, BufRead, Read, Write};
+use std::path::Path;
 use std::process::ExitCode;
 
-use crate::record::{self, RecordFault};
+use crate::record::{self, LARGEST, RecordFault};
 
 const HELP: &str = "\
 plugwary judge FILE...     judges files made by the app (HTML) or examinations (JSON)
-plugwary judge             judges examinations from standard input, one a line
+plugwary judge             judges examinations from standard input, one a line or as the
+                           app writes them; a FILE named - does the same
 plugwary judge --schema    prints the JSON Schema of an examination
 
-Each judged examination gives one line of JSON on standard output. What cannot be
-read is named on standard error and skipped; the exit code is then 2.
+Each examination gives one line of JSON on standard output. What cannot be read is
+named on standard error and passed over; the exit code is then 2.
 ";
 
-/// Exit code where something could not be read.
+/// Exit code where the command makes no sense or something could not be read.
 const UNREAD: u8 = 2;
+
+/// What is to be done.
+enum Task {
+    Help,
+    Schema,
+    Judge(Vec<OsString>),
+}
 
 /// Runs the program with its arguments, the program's own name left out.
 pub fn main(arguments: impl Iterator<Item = OsString>) -> ExitCode {
-    let arguments: Vec<String> = arguments.map(|argument| argument.to_string_lossy().into_owned()).collect();
-    let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
-    let done = match words.as_slice() {
-        ["judge", "--schema"] => schema(),
-        [] | ["--help" | "-h" | "help"] | ["judge", "--help" | "-h"] => print(HELP).map(|()| ExitCode::SUCCESS),
-        ["judge"] | ["judge", "-"] => judge_lines(&mut io::stdin().lock()),
-        ["judge", files @ ..] => match files.iter().find(|file| file.starts_with('-')) {
-            Some(unknown) => Ok(refuse(&format!("there is no option {unknown}; --help names them all"))),
-            None => judge_files(files),
-        },
-        [unknown, ..] => Ok(refuse(&format!("there is no command {unknown}; --help names them all"))),
+    let done = match task(arguments) {
+        Ok(Task::Help) => print(HELP),
+        Ok(Task::Schema) => schema(),
+        Ok(Task::Judge(files)) => judge(&files),
+        Err(problem) => Ok(refuse(&problem)),
     };
     match done {
         Ok(code) => code,
-        // Whoever reads our output may have read enough.
+        // Whoever reads the verdicts may have read enough.
         Err(error) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
-        Err(error) => refuse(&error.to_string()),
+        Err(error) => {
+            complain("plugwary", &error.to_string());
+            ExitCode::FAILURE
+        }
     }
 }
 
-fn judge_files(files: &[&str]) -> io::Result<ExitCode> {
+fn task(mut arguments: impl Iterator<Item = OsString>) -> Result<Task, String> {
+    let Some(command) = arguments.next() else { return Ok(Task::Help) };
+    match command.to_str() {
+        Some("judge") => {}
+        Some("--help" | "-h" | "help") => return Ok(Task::Help),
+        _ => return Err(format!("there is no command {}; --help names them all", command.display())),
+    }
+    let mut files = Vec::new();
+    while let Some(argument) = arguments.next() {
+        match argument.to_str() {
+            Some("--help" | "-h") => return Ok(Task::Help),
+            Some("--schema") => return Ok(Task::Schema),
+            Some("--") => files.extend(arguments.by_ref()),
+            Some(unknown) if unknown.starts_with('-') && unknown != "-" => {
+                return Err(format!("there is no option {unknown}; --help names them all"));
+            }
+            _ => files.push(argument),
+        }
+    }
+    if files.is_empty() {
+        files.push("-".into());
+    }
+    Ok(Task::Judge(files))
+}
+
+fn judge(files: &[OsString]) -> io::Result<ExitCode> {
     let mut are_all_read = true;
     for file in files {
-        match fs::read(file) {
-            Ok(bytes) => are_all_read &= judge_text(file, &String::from_utf8_lossy(&bytes))?,
-            Err(error) => {
-                complain(file, &error.to_string());
-                are_all_read = false;
-            }
-        }
+        are_all_read &=
+            if file == OsStr::new("-") { judge_lines(&mut io::stdin().lock())? } else { judge_file(Path::new(file))? };
     }
-    Ok(code(are_all_read))
+    Ok(if are_all_read { ExitCode::SUCCESS } else { ExitCode::from(UNREAD) })
 }
 
-fn judge_lines(input: &mut impl BufRead) -> io::Result<ExitCode> {
-    let mut are_all_read = true;
-    for (n, line) in input.split(b'\n').enumerate() {
-        let line = line?;
-        let line = String::from_utf8_lossy(&line);
-        if !line.trim().is_empty() {
-            are_all_read &= judge_text(&format!("line {}", n + 1), &line)?;
-        }
-    }
-    Ok(code(are_all_read))
-}
-
-/// Judges one text; whether it could be read.
-fn judge_text(name: &str, text: &str) -> io::Result<bool> {
-    match record::from_file(text) {
-        Ok(carried) => {
-            print(&(record::judged_line(&carried.record) + "\n"))?;
-            Ok(true)
-        }
-        Err(fault) => {
-            complain(name, &said(&fault));
+/// Judges one file; whether it could be read.
+fn judge_file(path: &Path) -> io::Result<bool> {
+    let name = path.display().to_string();
+    let mut bytes = Vec::new();
+    match File::open(path).and_then(|file| file.take(one_too_many()).read_to_end(&mut bytes)) {
+        Ok(_) => judge_text(&name, bytes),
+        Err(error) => {
+            complain(&name, &error.to_string());
             Ok(false)
         }
     }
+}
+
+/// Judges what comes, each examination as soon as it is there; whether all of it could be read.
+fn judge_lines(input: &mut impl BufRead) -> io::Result<bool> {
+    let (mut are_all_read, mut number) = (true, 0_u64);
+    while let Some(mut text) = line(input)? {
+        number += 1;
+        let first = number;
+        // What the app writes begins with a brace that stands alone and ends with one that is not indented.
+        let mut is_whole = text.trim_ascii_end() != b"{";
+        while !is_whole && let Some(more) = line(input)? {
+            number += 1;
+            is_whole = more.trim_ascii_end() == b"}";
+            if text.len() <= LARGEST {
+                text.extend(more);
+            }
+        }
+        if !text.trim_ascii().is_empty() {
+            are_all_read &= judge_text(&format!("line {first}"), text)?;
+        }
+    }
+    Ok(are_all_read)
+}
+
+/// The next line with its end, or as much of it as shows that it is too long; the rest is passed over.
+fn line(input: &mut impl BufRead) -> io::Result<Option<Vec<u8>>> {
+    let mut line = Vec::new();
+    if input.by_ref().take(one_too_many()).read_until(b'\n', &mut line)? == 0 {
+        return Ok(None);
+    }
+    if !line.ends_with(b"\n") {
+        input.skip_until(b'\n')?;
+    }
+    Ok(Some(line))
+}
+
+/// One byte more than any examination has.
+fn one_too_many() -> u64 {
+    u64::try_from(LARGEST).unwrap_or(u64::MAX).saturating_add(1)
+}
+
+/// Judges one text; whether it could be read.
+fn judge_text(name: &str, bytes: Vec<u8>) -> io::Result<bool> {
+    if bytes.len() > LARGEST {
+        complain(name, &said(&RecordFault::TooLarge));
+        return Ok(false);
+    }
+    let problem = match String::from_utf8(bytes).as_deref().map(record::from_file) {
+        Ok(Ok(carried)) => {
+            print(&(record::judged_line(&carried.record) + "\n"))?;
+            return Ok(true);
+        }
+        Ok(Err(fault)) => said(&fault),
+        Err(_) => said(&RecordFault::Foreign),
+    };
+    complain(name, &problem);
+    Ok(false)
 }
 
 fn said(fault: &RecordFault) -> String {
@@ -87,7 +157,7 @@ fn said(fault: &RecordFault) -> String {
 
 #[cfg(feature = "schema")]
 fn schema() -> io::Result<ExitCode> {
-    print(&record::schema()).map(|()| ExitCode::SUCCESS)
+    print(&record::schema())
 }
 
 #[cfg(not(feature = "schema"))]
@@ -95,8 +165,9 @@ fn schema() -> io::Result<ExitCode> {
     Ok(refuse("this build has no schema in it; build with --features schema"))
 }
 
-fn print(text: &str) -> io::Result<()> {
-    io::stdout().lock().write_all(text.as_bytes())
+fn print(text: &str) -> io::Result<ExitCode> {
+    io::stdout().lock().write_all(text.as_bytes())?;
+    Ok(ExitCode::SUCCESS)
 }
 
 fn complain(name: &str, what: &str) {
@@ -107,8 +178,4 @@ fn complain(name: &str, what: &str) {
 fn refuse(what: &str) -> ExitCode {
     complain("plugwary", what);
     ExitCode::from(UNREAD)
-}
-
-fn code(are_all_read: bool) -> ExitCode {
-    if are_all_read { ExitCode::SUCCESS } else { ExitCode::from(UNREAD) }
 }

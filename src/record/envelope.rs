@@ -2,7 +2,8 @@
 
 use serde::Deserialize;
 
-use super::fault::{RecordFault, quoted};
+use super::fault::{RecordFault, Said};
+use super::number::Number;
 
 /// What `format` says in every examination.
 pub const FORMAT: &str = "plugwary-examination";
@@ -10,17 +11,17 @@ pub const FORMAT: &str = "plugwary-examination";
 /// The newest version that is read, and the one that is written.
 pub const VERSION: u64 = 1;
 
-/// The largest text that is read, in bytes.
+/// The largest file that is read, in bytes.
 pub const LARGEST: usize = 64 * 1024 * 1024;
 
 /// How deep lists and objects may stand in each other; an examination needs four.
-const DEEPEST: usize = 32;
+pub const DEEPEST: usize = 32;
 
 /// The two fields that every version keeps; all else is another version's business.
 #[derive(Deserialize)]
 struct Envelope {
     format: Option<serde_json::Value>,
-    version: Option<serde_json::Value>,
+    version: Option<Number>,
 }
 
 /// Lets through what claims to be an examination of a version that can be read.
@@ -38,15 +39,20 @@ pub fn open(text: &str) -> Result<(), RecordFault> {
     if envelope.format.as_ref().and_then(serde_json::Value::as_str) != Some(FORMAT) {
         return Err(RecordFault::Foreign);
     }
-    let version = envelope.version.unwrap_or_default();
-    match version.as_u64() {
-        Some(VERSION) => Ok(()),
-        Some(newer) if newer > VERSION => Err(RecordFault::Newer(newer.to_string())),
-        _ => Err(RecordFault::Field {
-            field: "version",
-            takes: "a whole number from 1".to_owned(),
-            got: quoted(&version.to_string()),
-        }),
+    supported(envelope.version.as_ref().map(Number::text))
+}
+
+fn supported(version: Option<&str>) -> Result<(), RecordFault> {
+    let takes = "a whole number from 1";
+    let Some(version) = version else {
+        return Err(RecordFault::Field { field: "version", takes, got: Said::NOTHING });
+    };
+    let is_whole = version.bytes().all(|byte| byte.is_ascii_digit());
+    match version.parse::<u64>() {
+        Ok(VERSION) => Ok(()),
+        // A number that no u64 holds is a newer one too.
+        Ok(1..) | Err(_) if is_whole => Err(RecordFault::Newer { version: Said::from(version) }),
+        _ => Err(RecordFault::Field { field: "version", takes, got: Said::from(version) }),
     }
 }
 

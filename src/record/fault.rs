@@ -1,133 +1,181 @@
-//! Why a text is no examination: which of its parts, what came, what is allowed.
+//! Why a file is not taken: one sentence that names the place, what came and what is allowed, and a hint where one helps.
+
+use std::borrow::Cow;
+use std::fmt;
 
 use thiserror::Error;
 
-/// A text that cannot be taken as an examination. Nothing stored changes because of it.
+use super::entry_fault::EntryFault;
+use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
+
+const MEND_IT: &str = "If it was written by hand, mend it there.";
+
+/// Why a text is not taken as an examination. Nothing is half read: where there is a fault there is no record.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum RecordFault {
-    /// The text is no JSON, or is cut off.
-    #[error("the file is damaged: {0}")]
-    Damaged(String),
-    /// It is something else.
+    /// Larger than any examination.
+    #[error("the file is larger than {} MiB", LARGEST >> 20)]
+    TooLarge,
+    /// Lists and objects in each other without end.
+    #[error("lists and objects stand more than {DEEPEST} deep in each other")]
+    TooDeep,
+    /// Something else altogether.
     #[error("this is not a Plugwary examination")]
     Foreign,
-    /// It comes from an edition that writes another version.
-    #[error("made by a newer edition (version {0}); this one reads up to {newest}", newest = super::VERSION)]
-    Newer(String),
-    /// It is larger than any examination.
-    #[error("the file is larger than 64 MiB, which no examination is")]
-    TooLarge,
-    /// Its lists stand deeper in each other than an examination's ever do.
-    #[error("the file is nested deeper than any examination")]
-    TooDeep,
-    /// It has more answers or photos than any examination.
-    #[error("the examination has more than {most} {what}")]
-    TooMany {
-        /// What there are too many of.
-        what: &'static str,
-        /// How many there may be.
-        most: usize,
+    /// Of a version that was not known when this edition was made.
+    #[error("made by a newer edition (version {}); this one reads up to {VERSION}", .version.plain())]
+    Newer {
+        /// Its version.
+        version: Said,
     },
-    /// A field holds something that is not allowed there.
-    #[error("{field} must be {takes}, got {got}")]
+    /// Not JSON from some place on.
+    #[error("damaged at line {line}, column {column}: {what}")]
+    Damaged {
+        /// The line, from 1.
+        line: usize,
+        /// The column, from 1.
+        column: usize,
+        /// What is the matter there.
+        what: String,
+    },
+    /// JSON, but a field is unknown, missing, given twice or of another type.
+    #[error("line {line}, column {column}: {what}")]
+    Form {
+        /// The line, from 1.
+        line: usize,
+        /// The column, from 1.
+        column: usize,
+        /// What is the matter there.
+        what: String,
+    },
+    /// A field of the examination or its sample says what it cannot say.
+    #[error("\"{field}\" must be {takes}, got {got}")]
     Field {
         /// The field.
         field: &'static str,
         /// What it takes.
-        takes: String,
+        takes: &'static str,
         /// What stands there.
-        got: String,
+        got: Said,
     },
-    /// An answer is none.
+    /// A text of the examination or its sample that nobody would have written.
+    #[error("\"{field}\" has more than {LONGEST_TEXT} characters")]
+    TooLong {
+        /// The field.
+        field: &'static str,
+    },
+    /// More answers than there are questions.
+    #[error("there are more than {MOST_ANSWERS} answers")]
+    TooManyAnswers,
+    /// More photos than a record holds.
+    #[error("there are more than {MOST_PHOTOS} photos")]
+    TooManyPhotos,
+    /// One answer is no answer.
     #[error("answer {number}: {fault}")]
     Answer {
-        /// Which one, counted from 1.
+        /// Which, from 1.
         number: usize,
         /// What is wrong with it.
-        fault: AnswerFault,
+        fault: EntryFault,
     },
-    /// A photo's bytes are not those that were hashed.
-    #[error("photo {0} was changed after the file was made")]
-    PhotoChanged(usize),
-    /// A photo's bytes cannot be read.
-    #[error("photo {0} is damaged")]
-    PhotoDamaged(usize),
+    /// One entry for a photo is wrong.
+    #[error("photo {number}: {fault}")]
+    Photo {
+        /// Which, from 1.
+        number: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// A page with more than one examination in it.
+    #[error("the file has more than one examination in it")]
+    SeveralExaminations,
+    /// A page that ends inside its examination.
+    #[error("the file is cut short")]
+    CutShort,
+    /// The bytes of a photo are not those whose digest the examination keeps.
+    #[error("photo {number} was changed after the file was made")]
+    PhotoChanged {
+        /// Which, from 1.
+        number: usize,
+    },
+    /// The page shows a photo that its examination does not speak of.
+    #[error("a photo was added after the file was made")]
+    PhotoAdded,
 }
 
-/// Why one answer cannot be taken.
-#[derive(Debug, Clone, PartialEq, Eq, Error)]
-pub enum AnswerFault {
-    /// Nobody asks that.
-    #[error("there is no question \"{0}\"")]
-    Question(String),
-    /// The question is not asked of that.
-    #[error("the question \"{question}\" is asked {takes}, got {got}")]
-    Target {
-        /// The question.
-        question: &'static str,
-        /// What it is asked of.
-        takes: &'static str,
-        /// What stands there.
-        got: String,
-    },
-    /// The question has other answers.
-    #[error("the question \"{question}\" has no answer \"{got}\"")]
-    Choice {
-        /// The question.
-        question: &'static str,
-        /// What stands there.
-        got: String,
-    },
-    /// The question takes another kind of answer.
-    #[error("the question \"{question}\" takes {takes}")]
-    Kind {
-        /// The question.
-        question: &'static str,
-        /// What it takes.
-        takes: &'static str,
-    },
-    /// There is no answer, or more than one.
-    #[error("the question \"{0}\" must have exactly one answer")]
-    NotOne(&'static str),
-    /// It was answered before.
-    #[error("the question \"{0}\" is answered twice")]
-    Twice(&'static str),
-    /// A part of the reading is not allowed.
-    #[error("{field} must be {takes}, got {got}")]
-    Reading {
-        /// The part.
-        field: &'static str,
-        /// What it takes.
-        takes: String,
-        /// What stands there.
-        got: String,
-    },
+/// What a file says, cut to a length that fits a sentence; shown in quotes, with nothing in it that a terminal would obey.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Said(Option<String>);
+
+impl Said {
+    /// Nothing stands there.
+    pub const NOTHING: Self = Self(None);
+
+    const LONGEST: usize = 40;
+
+    fn plain(&self) -> &str {
+        self.0.as_deref().unwrap_or_default()
+    }
+}
+
+impl From<&str> for Said {
+    fn from(text: &str) -> Self {
+        Self(Some(shortened(text, Self::LONGEST)))
+    }
+}
+
+impl fmt::Display for Said {
+    fn fmt(&self, f: &mut fmt::Formatter) -> fmt::Result {
+        match &self.0 {
+            Some(text) => write!(f, "\"{}\"", text.escape_debug()),
+            None => f.write_str("nothing"),
+        }
+    }
 }
 
 impl RecordFault {
-    /// What can be done about it.
-    pub const fn hint(&self) -> &'static str {
+    /// What can be done about it, as a sentence.
+    pub fn hint(&self) -> Cow<'static, str> {
         match self {
-            Self::Damaged(_) | Self::PhotoDamaged(_) => "Ask for the file again.",
-            Self::Foreign => "A file made here ends in .html or .json.",
-            Self::Newer(_) => "Load this app again while there is a network, then take the file back.",
-            Self::TooLarge | Self::TooDeep | Self::TooMany { .. } => "It was not made by this app.",
-            Self::Field { .. } | Self::Answer { .. } => "If it was written by hand, mend it there.",
-            Self::PhotoChanged(_) => "Do not trust the file. Ask for it again.",
+            Self::Damaged { .. } | Self::CutShort => "Ask for the file again.".into(),
+            Self::Foreign => "A file made here ends in .html or .json.".into(),
+            Self::Newer { .. } => "Load this app again while there is a network, then take the file back.".into(),
+            Self::TooLarge | Self::TooDeep | Self::TooManyAnswers | Self::TooManyPhotos => {
+                "It was not made by this app.".into()
+            }
+            Self::SeveralExaminations | Self::PhotoAdded | Self::PhotoChanged { .. } => {
+                "Do not trust the file. Ask for it again.".into()
+            }
+            Self::Form { .. } | Self::Field { .. } | Self::TooLong { .. } => MEND_IT.into(),
+            Self::Answer { fault, .. } | Self::Photo { fault, .. } => fault.hint().map_or(MEND_IT.into(), Cow::from),
         }
     }
 
-    /// A fault of JSON, with line and column.
+    /// What the JSON reader said, in three sorts: broken text, a number no machine holds, or a form that is not ours.
     pub(super) fn from_json(error: &serde_json::Error) -> Self {
-        let text = error.to_string();
-        let short: String = text.chars().take(300).collect();
-        Self::Damaged(short)
+        let (line, column) = (error.line(), error.column());
+        let said = error.to_string();
+        let place = format!(" at line {line} column {column}");
+        let said = shortened(said.strip_suffix(&place).unwrap_or(&said), 200);
+        let what = said.chars().flat_map(printable).collect();
+        match error.classify() {
+            serde_json::error::Category::Data => Self::Form { line, column, what },
+            serde_json::error::Category::Eof
+            | serde_json::error::Category::Io
+            | serde_json::error::Category::Syntax => Self::Damaged { line, column, what },
+        }
     }
 }
 
-/// A piece of what stood there, short enough for a sentence and in quotes.
-pub(super) fn quoted(text: &str) -> String {
-    let short: String = text.chars().take(60).collect();
-    let dots = if text.chars().count() > 60 { "…" } else { "" };
-    format!("\"{short}{dots}\"")
+fn shortened(text: &str, most: usize) -> String {
+    let mut kept: String = text.chars().take(most).collect();
+    if kept.len() < text.len() {
+        kept.push('…');
+    }
+    kept
+}
+
+/// A character as it may stand in a sentence: what a terminal would obey is spelled out, quotes and backslashes stay.
+fn printable(c: char) -> Vec<char> {
+    if matches!(c, '"' | '\'' | '\\') { vec![c] } else { c.escape_debug().collect() }
 }

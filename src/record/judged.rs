@@ -1,11 +1,27 @@
-//! The verdict as one line of JSON: what `plugwary judge` prints and every file carries. Same bytes on every device.
+//! The verdict on a record as one line of JSON, for machines and for holding two devices against each other.
 
 use serde::Serialize;
 
 use super::{Record, spelling};
-use crate::domain::assess::{RuleBook, assess};
+use crate::domain::assess::{RuleBook, Tally, assess};
 use crate::domain::finding::{Basis, Bearing, Bound, Conformity, Evidence, Finding};
-use crate::domain::quantity::{Amount, Unit};
+use crate::domain::quantity::Amount;
+
+/// How many of the checks that would do most are named.
+const NEXT: usize = 5;
+
+/// Judges a record by today's rule book and says so in one line of JSON, with no newline at its end.
+///
+/// Fields stand in a fixed order and numbers are cut to so many significant digits, so that the same record and rule book give
+/// the same bytes on every device.
+pub fn judged_line(record: &Record) -> String {
+    line(&judged(record))
+}
+
+#[expect(clippy::expect_used, reason = "a verdict has nothing that JSON cannot hold")]
+fn line(judged: &Judged) -> String {
+    serde_json::to_string(judged).expect("texts, flags, lists and numbers are JSON")
+}
 
 #[derive(Serialize)]
 struct Judged<'a> {
@@ -15,7 +31,7 @@ struct Judged<'a> {
     verdict: &'static str,
     looked: Looked,
     outside_only: bool,
-    findings: Vec<Told>,
+    findings: Vec<Found>,
     not_looked_at: Vec<&'static str>,
     dangers_not_tested: Vec<&'static str>,
     next: Vec<&'static str>,
@@ -28,57 +44,54 @@ struct Looked {
 }
 
 #[derive(Serialize)]
-struct Told {
+struct Found {
     code: &'static str,
     outcome: &'static str,
     severity: &'static str,
     basis: &'static str,
     decides: bool,
     probability: Option<f64>,
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    evidence: Vec<Weighed>,
+    evidence: Vec<Shown>,
 }
 
 #[derive(Serialize)]
-struct Weighed {
+struct Shown {
     #[serde(skip_serializing_if = "Option::is_none")]
     of: Option<String>,
-    value: f64,
-    u: f64,
+    value: Option<f64>,
+    u: Option<f64>,
     #[serde(skip_serializing_if = "Option::is_none")]
     at_least: Option<f64>,
     #[serde(skip_serializing_if = "Option::is_none")]
     at_most: Option<f64>,
     unit: &'static str,
     outcome: &'static str,
-    probability: f64,
+    probability: Option<f64>,
     in_its_favour: bool,
 }
 
-/// Judges a record with today's rule book, as one line of JSON without a newline at its end.
-pub fn judged_line(record: &Record) -> String {
+fn judged(record: &Record) -> Judged<'_> {
     let assessment = assess(&record.examination, &RuleBook::CURRENT);
-    let (open, told): (Vec<&Finding>, Vec<&Finding>) =
-        assessment.findings.iter().partition(|f| f.outcome() == Conformity::NotExamined);
-    let judged = Judged {
+    let (not_looked_at, looked_at): (Vec<_>, Vec<_>) =
+        assessment.findings.iter().partition(|finding| finding.outcome() == Conformity::NotExamined);
+    let Tally { made, of } = assessment.looked;
+    Judged {
         id: &record.id,
         number: &record.examination.sample.number,
         rule_book: assessment.edition,
         verdict: assessment.verdict.code(),
-        looked: Looked { made: assessment.looked.made, of: assessment.looked.of },
+        looked: Looked { made, of },
         outside_only: assessment.outside_only,
-        findings: told.into_iter().map(self::told).collect(),
-        not_looked_at: open.into_iter().map(|f| f.code).collect(),
-        dangers_not_tested: assessment.dangers_not_tested.clone(),
-        next: assessment.next.iter().take(5).map(|next| next.code).collect(),
-    };
-    // Only a map with keys that are no strings, or a failing writer, could make this fail; there is neither.
-    serde_json::to_string(&judged).unwrap_or_default()
+        findings: looked_at.into_iter().map(found).collect(),
+        not_looked_at: not_looked_at.into_iter().map(|finding| finding.code).collect(),
+        dangers_not_tested: assessment.dangers_not_tested,
+        next: assessment.next.iter().take(NEXT).map(|next| next.code).collect(),
+    }
 }
 
-fn told(finding: &Finding) -> Told {
+fn found(finding: &Finding) -> Found {
     let judgement = &finding.judgement;
-    Told {
+    Found {
         code: finding.code,
         outcome: judgement.outcome.code(),
         severity: judgement.severity.code(),
@@ -88,37 +101,36 @@ fn told(finding: &Finding) -> Told {
             Basis::Reading => "reading",
         },
         decides: judgement.bearing == Bearing::Decides,
-        probability: finding.probability().map(|p| four_digits(p.value())),
-        evidence: judgement.evidence.iter().map(weighed).collect(),
+        probability: finding.probability().and_then(|probability| cut(probability.value(), 4)),
+        evidence: judgement.evidence.iter().map(shown).collect(),
     }
 }
 
-fn weighed(evidence: &Evidence) -> Weighed {
+fn shown(evidence: &Evidence) -> Shown {
     let unit = spelling::stated_in(evidence.value.kind());
-    let number = |amount: Amount| four_digits(amount.in_unit(unit).unwrap_or(0.0));
+    let stated = |amount: Amount| amount.in_unit(unit).and_then(|number| cut(number, 6));
     let (at_least, at_most) = match evidence.limit {
-        Bound::AtLeast(low) => (Some(number(low)), None),
-        Bound::AtMost(high) => (None, Some(number(high))),
-        Bound::Between(low, high) => (Some(number(low)), Some(number(high))),
+        Bound::AtLeast(low) => (Some(low), None),
+        Bound::AtMost(high) => (None, Some(high)),
+        Bound::Between(low, high) => (Some(low), Some(high)),
     };
-    Weighed {
+    Shown {
         of: spelling::of_target(evidence.target),
-        value: number(evidence.value),
-        u: four_digits(difference(evidence.u, unit)),
-        at_least,
-        at_most,
+        value: stated(evidence.value),
+        u: evidence.u.difference_in(unit).and_then(|number| cut(number, 4)),
+        at_least: at_least.and_then(stated),
+        at_most: at_most.and_then(stated),
         unit: spelling::of_unit(unit),
         outcome: evidence.outcome.code(),
-        probability: four_digits(evidence.probability.value()),
+        probability: cut(evidence.probability.value(), 4),
         in_its_favour: evidence.favour.holds,
     }
 }
 
-fn difference(amount: Amount, unit: Unit) -> f64 {
-    amount.difference_in(unit).unwrap_or(0.0)
-}
-
-/// Four significant digits: what two devices could differ in lies far behind them.
-fn four_digits(value: f64) -> f64 {
-    format!("{value:.3e}").parse().unwrap_or(value)
+/// A number cut to so many significant digits; nothing where it is none. Decimal rounding is the same on every machine.
+fn cut(number: f64, digits: usize) -> Option<f64> {
+    let decimals = digits.saturating_sub(1);
+    let cut: f64 = format!("{number:.decimals$e}").parse().ok()?;
+    // Adding zero takes the sign off a zero.
+    cut.is_finite().then_some(cut + 0.0)
 }

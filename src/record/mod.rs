@@ -4,35 +4,48 @@
 //! beside its unit. A version that was ever released is read for ever; an unknown newer one is refused.
 
 mod carried;
+mod convert;
+mod digest;
+mod entry;
+mod entry_fault;
 mod envelope;
 mod fault;
 mod judged;
 mod number;
+mod reading;
 #[cfg(feature = "schema")]
 mod schema;
 mod spelling;
-mod to_domain;
-mod to_saved;
 mod v1;
 
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
-pub use envelope::{FORMAT, LARGEST, VERSION};
-pub use fault::{AnswerFault, RecordFault};
+pub use entry_fault::EntryFault;
+pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
+pub use fault::{RecordFault, Said};
 pub use judged::judged_line;
 #[cfg(feature = "schema")]
 pub use schema::schema;
 
+/// The most answers a record holds.
+pub const MOST_ANSWERS: usize = 2000;
+
+/// The most photos a record holds.
+pub const MOST_PHOTOS: usize = 500;
+
+/// The most characters any one text in a record holds.
+pub const LONGEST_TEXT: usize = 4000;
+
 /// An examination with what the device adds to it: the form that is saved, shared and taken back.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Record {
-    /// Unique on every device: 32 hexadecimal digits.
+    /// Unique on every device: 32 lower-case hexadecimal digits.
     pub id: String,
-    /// When it was begun, RFC 3339 with zone.
+    /// When it was begun, RFC 3339 with zone; empty where a file does not say.
     pub begun: String,
-    /// When it was last changed, RFC 3339 with zone.
+    /// When it was last changed, RFC 3339 with zone; empty where a file does not say.
     pub changed: String,
     /// The edition of the rule book that judged it last.
     pub edition: String,
@@ -57,7 +70,7 @@ pub struct Photo {
     pub width: u32,
     /// Height in pixels.
     pub height: u32,
-    /// When it was attached, RFC 3339 with zone.
+    /// When it was attached, RFC 3339 with zone; empty where a file does not say.
     pub taken: String,
     /// The question it belongs to.
     pub question: &'static str,
@@ -65,7 +78,9 @@ pub struct Photo {
     pub target: Target,
 }
 
-/// The record as JSON: fields in a fixed order, two spaces of indent, no newline at its end. The same record gives the same bytes.
+/// The record as JSON: fields in a fixed order, two spaces of indent, no newline at the end.
+///
+/// The same record gives the same bytes on every device.
 ///
 /// ```
 /// use plugwary::record::{read, write};
@@ -79,18 +94,23 @@ pub struct Photo {
 /// # Ok::<(), plugwary::record::RecordFault>(())
 /// ```
 pub fn write(record: &Record) -> String {
-    // Only a map with keys that are no strings, or a failing writer, could make this fail; there is neither.
-    serde_json::to_string_pretty(&to_saved::examination(record)).unwrap_or_default()
+    convert::to_v1(record).to_json()
 }
 
 /// Reads what [`write`] wrote, or what somebody wrote by hand.
 ///
+/// Left out, `id` becomes a digest of the text without white space around it, so that the same text is the same record; dates stay empty, `rule_book` becomes
+/// today's edition, texts and lists stay empty.
+///
 /// # Errors
 ///
-/// What is no whole, well-formed examination of a known version gives the first [`RecordFault`] met.
+/// What is not a whole, well-formed examination of a known version gives the first [`RecordFault`] met.
 pub fn read(text: &str) -> Result<Record, RecordFault> {
     let text = text.trim_start_matches('\u{feff}');
     envelope::open(text)?;
-    let saved: v1::Examination = serde_json::from_str(text).map_err(|error| RecordFault::from_json(&error))?;
-    to_domain::record(saved, text)
+    convert::from_v1(v1::Examination::from_json(text)?, text)
+}
+
+fn is_too_long(text: &str) -> bool {
+    text.chars().nth(LONGEST_TEXT).is_some()
 }

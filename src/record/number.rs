@@ -36,14 +36,3 @@ impl Number {
         format!("1e{exponent}").parse().ok().filter(|step: &f64| *step > 0.0 && step.is_finite())
     }
 }
-
-#[cfg(feature = "schema")]
-impl schemars::JsonSchema for Number {
-    fn schema_name() -> std::borrow::Cow<'static, str> {
-        "Number".into()
-    }
-
-    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
-        schemars::json_schema!({ "type": "number" })
-    }
-}

@@ -1,10 +1,10 @@
 //! How targets and units are spelled in a record: plain ASCII, for ever.
 
+use super::entry_fault::EntryFault;
+use super::fault::Said;
+use crate::domain::facts;
 use crate::domain::quantity::{QuantityKind, Unit};
-use crate::domain::question::{ClaimPlace, Core, Per, Target};
-
-/// The most sockets a record may speak of.
-const MOST_SOCKETS: u8 = 20;
+use crate::domain::question::{Ask, ClaimPlace, Core, Per, Question, Target};
 
 /// The spelling of a target; the sample itself needs none.
 pub fn of_target(target: Target) -> Option<String> {
@@ -16,25 +16,37 @@ pub fn of_target(target: Target) -> Option<String> {
     }
 }
 
-/// The target that is spelled so, among those a question can be asked of.
-pub fn target(per: Per, of: Option<&str>) -> Option<Target> {
-    let targets: Vec<Target> = match per {
+/// Every target that a question can be asked of, whatever the sample.
+pub fn targets(per: Per) -> Vec<Target> {
+    match per {
         Per::Sample => vec![Target::Sample],
-        Per::Socket => (1..=MOST_SOCKETS).map(Target::Socket).collect(),
+        Per::Socket => (1..=most_sockets()).map(Target::Socket).collect(),
         Per::Core => Core::ALL.map(Target::Core).to_vec(),
         Per::Claim => ClaimPlace::ALL.map(Target::Claim).to_vec(),
-    };
-    targets.into_iter().find(|target| of_target(*target).as_deref() == of)
+    }
 }
 
-/// What a question is asked of, for a sentence.
-pub const fn asked(per: Per) -> &'static str {
+/// The target of a question that is spelled so.
+pub fn target(question: &'static Question, of: Option<&str>) -> Result<Target, EntryFault> {
+    let spelled = |target: &Target| of_target(*target).as_deref() == of;
+    targets(question.per).into_iter().find(spelled).ok_or_else(|| EntryFault::Target {
+        question: question.id,
+        takes: asked_of(question.per),
+        got: of.map_or(Said::NOTHING, Said::from),
+    })
+}
+
+const fn asked_of(per: Per) -> &'static str {
     match per {
         Per::Sample => "once, without \"of\"",
-        Per::Socket => "of \"socket-1\", \"socket-2\" …",
-        Per::Core => "of \"line\", \"neutral\" or \"earth\"",
-        Per::Claim => "of \"listing\", \"package\", \"body\", \"plug\" or \"flex\"",
+        Per::Socket => "of each socket",
+        Per::Core => "of each core",
+        Per::Claim => "of each place that states a rating",
     }
+}
+
+fn most_sockets() -> u8 {
+    if let Ask::Count(_, most) = facts::SOCKET_COUNT.ask { most } else { u8::MAX }
 }
 
 /// The spelling of a unit.
@@ -61,15 +73,9 @@ pub const fn of_unit(unit: Unit) -> &'static str {
     }
 }
 
-/// The unit that is spelled so.
-pub fn unit(spelled: &str) -> Option<Unit> {
-    Unit::ALL.into_iter().find(|unit| of_unit(*unit) == spelled)
-}
-
-/// The units of a kind of quantity, for a sentence.
-pub fn units(kind: QuantityKind) -> String {
-    let known: Vec<&str> = Unit::ALL.into_iter().filter(|unit| unit.kind() == kind).map(of_unit).collect();
-    format!("one of {}", known.join(", "))
+/// Every unit of a kind of quantity.
+pub fn units(kind: QuantityKind) -> impl Iterator<Item = Unit> {
+    Unit::ALL.into_iter().filter(move |unit| unit.kind() == kind)
 }
 
 /// The unit that a verdict states a kind of quantity in.
@@ -84,5 +90,20 @@ pub const fn stated_in(kind: QuantityKind) -> Unit {
         QuantityKind::Resistance => Unit::Ohm,
         QuantityKind::ResistancePerLength => Unit::OhmPerKilometre,
         QuantityKind::Temperature => Unit::DegreeCelsius,
+    }
+}
+
+/// The kind of quantity in words.
+pub const fn kind_in_words(kind: QuantityKind) -> &'static str {
+    match kind {
+        QuantityKind::Area => "an area",
+        QuantityKind::Current => "a current",
+        QuantityKind::Length => "a length",
+        QuantityKind::Mass => "a mass",
+        QuantityKind::Potential => "a voltage",
+        QuantityKind::Power => "a power",
+        QuantityKind::Resistance => "a resistance",
+        QuantityKind::ResistancePerLength => "a resistance per length",
+        QuantityKind::Temperature => "a temperature",
     }
 }

@@ -1,160 +1,233 @@
-//! Version 1 of the saved form, field by field. Nothing else in the program derives serde.
+//! Version 1 of the saved form, field for field. A released version is never changed.
 
+use serde::de::{Deserializer, IgnoredAny, SeqAccess, Visitor};
 use serde::{Deserialize, Serialize};
 
+use super::fault::RecordFault;
 use super::number::Number;
+#[cfg(feature = "schema")]
+use super::{FORMAT, LONGEST_TEXT, VERSION};
+use super::{MOST_ANSWERS, MOST_PHOTOS};
+#[cfg(feature = "schema")]
+use crate::domain::sample::{Equipment, Kind, Market};
 
-/// One examination.
-#[derive(Debug, Serialize, Deserialize)]
+/// RFC 3339 with zone, as a pattern.
+#[cfg(feature = "schema")]
+const MOMENT: &str = r"^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\.[0-9]*)?(Z|[+-][0-9]{2}:[0-9]{2})$";
+
+/// The examination of one sample.
+#[derive(Debug, Deserialize, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[cfg_attr(feature = "schema", schemars(title = "Plugwary examination, version 1"))]
 #[serde(deny_unknown_fields)]
 pub struct Examination {
-    /// Always `plugwary-examination`.
+    /// What this is.
+    #[cfg_attr(feature = "schema", schemars(extend("const" = FORMAT)))]
     pub format: String,
-    /// Always 1.
-    pub version: u32,
+    /// The version of this form.
+    #[cfg_attr(feature = "schema", schemars(extend("const" = VERSION)))]
+    pub version: u64,
     /// The edition of the rule book that judged it last.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub rule_book: Option<String>,
+    /// Its name: 32 lower-case hexadecimal digits. Left out, it is made from the text.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(regex(pattern = "^[0-9a-f]{32}$")))]
+    pub id: Option<String>,
+    /// When it was begun, such as `2026-11-24T10:30:00Z`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(regex(pattern = MOMENT)))]
+    pub begun: Option<String>,
+    /// When it was last changed, such as `2026-11-24T10:30:00+00:00`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(regex(pattern = MOMENT)))]
+    pub changed: Option<String>,
+    /// Where the sample came from, in the examiner's words.
     #[serde(default)]
-    pub rule_book: String,
-    /// 32 hexadecimal digits; left out, it is made from the text.
-    #[serde(default)]
-    pub id: String,
-    /// When it was begun, RFC 3339.
-    #[serde(default)]
-    pub begun: String,
-    /// When it was last changed, RFC 3339.
-    #[serde(default)]
-    pub changed: String,
-    /// Where the sample came from, in free words.
-    #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
     pub origin: String,
     /// Whether it is the example that comes with the app.
     #[serde(default)]
     pub example: bool,
     /// What is examined.
     pub sample: Sample,
-    /// What is at hand: `eyes`, `hand-tools` or `meters`.
+    /// What is at hand.
+    #[cfg_attr(feature = "schema", schemars(extend("enum" = Equipment::ALL.map(Equipment::code))))]
     pub equipment: String,
-    /// The answers, in the order they were given.
-    #[serde(default)]
-    pub answers: Vec<Answered>,
+    /// Every answer, oldest first; at most one for a question and what it is asked of.
+    #[serde(default, deserialize_with = "at_most::<_, _, MOST_ANSWERS>")]
+    #[cfg_attr(feature = "schema", schemars(length(max = MOST_ANSWERS)))]
+    pub answers: Vec<Answer>,
     /// The photos, in the order they were taken.
-    #[serde(default)]
+    #[serde(default, deserialize_with = "at_most::<_, _, MOST_PHOTOS>")]
+    #[cfg_attr(feature = "schema", schemars(length(max = MOST_PHOTOS)))]
     pub photos: Vec<Photo>,
 }
 
 /// What is examined.
-#[derive(Debug, Serialize, Deserialize)]
+#[derive(Debug, Deserialize, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Sample {
-    /// The number on the sample or its bag.
+    /// The number written on the sample or its bag.
     #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
     pub number: String,
-    /// What it is called.
+    /// What it is called, in the examiner's words.
     #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
     pub title: String,
-    /// `extension-lead` or `cord-set`.
+    /// The kind of product.
+    #[cfg_attr(feature = "schema", schemars(extend("enum" = Kind::ALL.map(Kind::code))))]
     pub kind: String,
-    /// `great-britain` or `northern-ireland`.
+    /// Where it is sold.
+    #[cfg_attr(feature = "schema", schemars(extend("enum" = Market::ALL.map(Market::code))))]
     pub market: String,
 }
 
-/// The answer to one question: exactly one of the fields after `of`.
-#[derive(Debug, Default, Serialize, Deserialize)]
-#[expect(clippy::struct_excessive_bools, reason = "a person writes one of them as true and leaves the others out")]
+/// One answer: a question, what it is asked of, and exactly one of the fields that say what was answered.
+#[derive(Debug, Default, Deserialize, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
-pub struct Answered {
-    /// The question's id.
+pub struct Answer {
+    /// The question.
     pub question: String,
-    /// Which of several: `socket-2`, `earth`, `package`.
+    /// Which of several it speaks of: a socket counted from the flex end (`socket-2`), a core (`earth`), a place (`package`).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub of: Option<String>,
-    /// The one answer that fits.
+    /// One of the question's answers.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub one: Option<String>,
-    /// All answers that fit; none of them is an empty list.
+    /// Those of the question's answers that fit; none of them is an answer too.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub any: Option<Vec<String>>,
-    /// A reading.
+    /// What is printed there, as it is printed.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub printed: Option<String>,
+    /// How many there are.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<u8>"))]
+    pub count: Option<Number>,
+    /// What an instrument showed.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub reading: Option<Reading>,
-    /// What is printed there.
+    /// Nothing is printed there, or there is no such thing.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub printed: Option<String>,
-    /// A number of things.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub count: Option<u8>,
-    /// Nothing is printed there.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub nothing: bool,
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub nothing: Option<bool>,
     /// Looked, and could not tell.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub cannot_tell: bool,
-    /// Looking was refused.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub refused: bool,
-    /// Put off.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub later: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub cannot_tell: Option<bool>,
+    /// The seller or owner would not let one look.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub refused: Option<bool>,
+    /// Put off; the same as not looked at.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub later: Option<bool>,
 }
 
 /// What an instrument showed: exactly one of `value`, `above`, `below` and `open`.
-#[derive(Debug, Default, Serialize, Deserialize)]
+#[derive(Debug, Default, Deserialize, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Reading {
-    /// A number.
+    /// The number on the display.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
     pub value: Option<Number>,
-    /// More than this.
+    /// More than this number.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
     pub above: Option<Number>,
-    /// Less than this.
+    /// Less than this number.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
     pub below: Option<Number>,
-    /// Over range: no path.
-    #[serde(default, skip_serializing_if = "is_false")]
-    pub open: bool,
-    /// The unit of every number here, such as `ohm`.
-    pub unit: String,
-    /// One step of the last digit; left out, the digits of the number tell.
+    /// Over the range, with no number: an open circuit.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub open: Option<bool>,
+    /// The unit of every number here.
+    pub unit: String,
+    /// One step of the display's last digit. Left out, the digits of the number tell: 0.370 steps by 0.001.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>", extend("exclusiveMinimum" = 0)))]
     pub step: Option<Number>,
-    /// What it was read with; left out, the question's usual instrument.
+    /// What it was read with. Left out, it is the first instrument of the question.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
-    /// What was typed.
+    /// What was typed, untouched.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
     pub typed: Option<String>,
 }
 
 /// A photo; its bytes are kept apart.
-#[derive(Debug, Serialize, Deserialize)]
+#[derive(Debug, Deserialize, Serialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct Photo {
-    /// SHA-256 of the bytes, 64 lower-case hexadecimal digits.
+    /// SHA-256 of its bytes, 64 lower-case hexadecimal digits.
+    #[cfg_attr(feature = "schema", schemars(regex(pattern = "^[0-9a-f]{64}$")))]
     pub sha256: String,
-    /// `image/jpeg` or `image/webp`.
+    /// Its media type.
+    #[cfg_attr(feature = "schema", schemars(extend("enum" = ["image/jpeg", "image/webp"])))]
     pub media_type: String,
     /// Width in pixels.
     pub width: u32,
     /// Height in pixels.
     pub height: u32,
-    /// When it was attached, RFC 3339.
-    #[serde(default)]
-    pub taken: String,
+    /// When it was attached, such as `2026-11-24T10:30:00Z`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(regex(pattern = MOMENT)))]
+    pub taken: Option<String>,
     /// The question it belongs to.
     pub question: String,
-    /// Which of several.
+    /// Which of several it belongs to.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub of: Option<String>,
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde calls it with a reference")]
-const fn is_false(value: &bool) -> bool {
-    !*value
+impl Examination {
+    /// Reads the form; what the words in it mean is looked at later.
+    pub fn from_json(text: &str) -> Result<Self, RecordFault> {
+        serde_json::from_str(text).map_err(|error| RecordFault::from_json(&error))
+    }
+
+    /// Writes the form.
+    #[expect(clippy::expect_used, reason = "the form has nothing that JSON cannot hold")]
+    pub fn to_json(&self) -> String {
+        serde_json::to_string_pretty(self).expect("texts, flags, lists and numbers that are written already are JSON")
+    }
+}
+
+/// Reads a list and keeps at most one entry more than allowed: enough to see that there are too many.
+fn at_most<'de, D: Deserializer<'de>, T: Deserialize<'de>, const MOST: usize>(list: D) -> Result<Vec<T>, D::Error> {
+    struct AtMost<T, const MOST: usize>(core::marker::PhantomData<T>);
+
+    impl<'de, T: Deserialize<'de>, const MOST: usize> Visitor<'de> for AtMost<T, MOST> {
+        type Value = Vec<T>;
+
+        fn expecting(&self, f: &mut core::fmt::Formatter) -> core::fmt::Result {
+            f.write_str("a list")
+        }
+
+        fn visit_seq<A: SeqAccess<'de>>(self, mut list: A) -> Result<Self::Value, A::Error> {
+            let mut kept = Vec::new();
+            while kept.len() <= MOST {
+                match list.next_element()? {
+                    Some(entry) => kept.push(entry),
+                    None => return Ok(kept),
+                }
+            }
+            while list.next_element::<IgnoredAny>()?.is_some() {}
+            Ok(kept)
+        }
+    }
+
+    list.deserialize_seq(AtMost::<T, MOST>(core::marker::PhantomData))
 }
