@@ -80,9 +80,11 @@ pub fn edge() -> String {
 pub fn across() -> String {
     let pins = pins();
     let half = nominal(&bs1363_1::pin_width(Core::Line)) / 2.0;
-    bare_face("The pin side of a UK plug, with the distance from the outer side of the line pin to that of the neutral pin.")
-        .dimension((pins.line.0 - half, 47.0), (pins.neutral.0 + half, 47.0), "measure here")
-        .into_string()
+    bare_face(
+        "The pin side of a UK plug, with the distance from the outer side of the line pin to that of the neutral pin.",
+    )
+    .dimension((pins.line.0 - half, 47.0), (pins.neutral.0 + half, 47.0), "measure here")
+    .into_string()
 }
 
 /// The face with the distance from the earth pin's top to the far side of the other two.

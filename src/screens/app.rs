@@ -1,28 +1,27 @@
-//! The frame around every page: routes, notices, faults.
+//! The frame around every page: where one is, notices, faults.
 
 use leptos::prelude::*;
-use leptos_router::components::{Route, Router, Routes};
-use leptos_router::path;
 
 use super::pages::{About, AllSamples, MakeFile, NewSample, ThisSample};
 use super::state::Samples;
+use super::way::{Way, Ways};
 use super::widgets::Notices;
 
 /// The whole app.
 #[component]
 pub fn App() -> impl IntoView {
-    let samples = Samples::open();
-    provide_context(samples);
+    provide_context(Samples::open());
+    let ways = Ways::open();
+    provide_context(ways);
+    let here = Memo::new(move |_| ways.here());
     view! {
-        <Router>
-            <Notices />
-            <Routes fallback=AllSamples>
-                <Route path=path!("/") view=AllSamples />
-                <Route path=path!("/new") view=NewSample />
-                <Route path=path!("/sample/:id") view=ThisSample />
-                <Route path=path!("/sample/:id/file") view=MakeFile />
-                <Route path=path!("/about") view=About />
-            </Routes>
-        </Router>
+        <Notices />
+        {move || match here.get() {
+            Way::AllSamples => view! { <AllSamples /> }.into_any(),
+            Way::NewSample => view! { <NewSample /> }.into_any(),
+            Way::Sample(id) => view! { <ThisSample id /> }.into_any(),
+            Way::File(id) => view! { <MakeFile id /> }.into_any(),
+            Way::About => view! { <About /> }.into_any(),
+        }}
     }
 }

@@ -4,6 +4,7 @@ mod app;
 mod pages;
 pub mod platform;
 mod state;
+mod way;
 mod widgets;
 
 /// Mounts the app on the page's body.

@@ -65,7 +65,7 @@ fn the_engine_knows_neither_clock_nor_storage_nor_browser() {
                 "Instant::now",
                 "web_sys",
                 "js_sys",
-                "serde",
+                "serde::",
                 "leptos",
                 "HashMap",
                 "std::fs",

@@ -42,13 +42,18 @@ pub fn stamp(folder: &Path) -> Result<(), Trouble> {
     let version = version(folder)?;
     fill(&folder.join(PAGE), UNVERSIONED_PAGE, &UNVERSIONED_PAGE.replace("development", &version))?;
     let mut list = String::new();
-    for file in files(folder)?.iter().filter(|file| *file != WORKER) {
+    for file in files(folder)?.iter().filter(|file| is_part_of_app(file)) {
         let integrity = Digest::of(&read(&folder.join(file))?).to_integrity();
         list.extend(["\n  ['/", file, "', '", &integrity, "'],"]);
     }
     let worker = folder.join(WORKER);
     fill(&worker, UNVERSIONED_WORKER, &UNVERSIONED_WORKER.replace("development", &version))?;
     fill(&worker, NO_FILES, &NO_FILES.replace("[]", &format!("[{list}\n]")))
+}
+
+/// Whether a file is kept for use without a network: not the worker itself, nor what only a programmer reads.
+fn is_part_of_app(file: &str) -> bool {
+    file != WORKER && !file.ends_with(".schema.json")
 }
 
 /// `trunk serve` puts a script into the page that reloads it after each build; the policy must let it run.

@@ -2,13 +2,12 @@
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use leptos_router::components::A;
-use leptos_router::hooks::use_navigate;
 
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::{self, Record};
 use crate::screens::platform::file;
 use crate::screens::state::Samples;
+use crate::screens::way::{Link, Way, Ways};
 use crate::words::{faults, mark, screens as words, verdict};
 
 /// The page.
@@ -46,10 +45,10 @@ pub fn AllSamples() -> impl IntoView {
                 };
                 view! { <p class="small">{text}</p> }
             }}
-            <p><A href="/about">{words::ABOUT}</A></p>
+            <p><Link to=Way::About>{words::ABOUT}</Link></p>
             <div class="thumb">
                 <TakeBack />
-                <A href="/new" attr:class="decisive" attr:id="start">{words::START_LOOKING}</A>
+                <Link to=Way::NewSample class="decisive" id="start">{words::START_LOOKING}</Link>
             </div>
         </main>
     }
@@ -63,14 +62,14 @@ fn SampleLine(
 ) -> impl IntoView {
     let assessment = assess(&record.examination, &RuleBook::CURRENT);
     let bar = mark::of_verdict(assessment.verdict);
-    let href = format!("/sample/{}", record.id);
+    let to = Way::Sample(record.id.clone());
     view! {
         <li class=format!("said bar-{}", bar.code())>
-            <A href=href attr:class="sample">
+            <Link to class="sample">
                 <b>{mark::title(&record)}</b>
                 <span class="verdict-so-far">{verdict::headline(&assessment)}</span>
                 {record.is_example.then(|| view! { <span class="small">{words::IS_EXAMPLE}</span> })}
-            </A>
+            </Link>
         </li>
     }
 }
@@ -79,9 +78,8 @@ fn SampleLine(
 #[component]
 fn TakeBack() -> impl IntoView {
     let samples = expect_context::<Samples>();
-    let navigate = use_navigate();
+    let ways = expect_context::<Ways>();
     let picked = move |event: leptos::ev::Event| {
-        let navigate = navigate.clone();
         let Some(picked) = file::picked(&event).into_iter().next() else { return };
         spawn_local(async move {
             let text = match file::text(&picked).await {
@@ -91,7 +89,7 @@ fn TakeBack() -> impl IntoView {
             match record::from_file(&text) {
                 Ok(carried) => {
                     let id = samples.take_back(carried);
-                    navigate(&format!("/sample/{id}"), leptos_router::NavigateOptions::default());
+                    ways.go(Way::Sample(id));
                 }
                 Err(fault) => samples.tell_text(faults::taken_back(&fault)),
             }

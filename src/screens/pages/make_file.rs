@@ -2,19 +2,18 @@
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use leptos_router::components::A;
-use leptos_router::hooks::use_params_map;
 
 use crate::domain::assess::{RuleBook, assess};
 use crate::record;
 use crate::report;
 use crate::screens::platform::file;
 use crate::screens::state::Samples;
+use crate::screens::way::{Link, Way};
 use crate::words::{faults, mark, screens as words, verdict};
 
 /// How the file leaves the device.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Way {
+enum HandOn {
     Share,
     Save,
     SaveExamination,
@@ -22,22 +21,24 @@ enum Way {
 
 /// The page.
 #[component]
-pub fn MakeFile() -> impl IntoView {
+pub fn MakeFile(
+    /// The sample's id.
+    id: String,
+) -> impl IntoView {
     let samples = expect_context::<Samples>();
-    let params = use_params_map();
-    let id = Memo::new(move |_| params.read().get("id").unwrap_or_default());
-    let found = Memo::new(move |_| samples.get(&id.read()));
-    let hand_on = move |way: Way| {
+    let back = Way::Sample(id.clone());
+    let found = Memo::new(move |_| samples.get(&id));
+    let hand_on = move |way: HandOn| {
         let Some(record) = found.get_untracked() else { return };
         spawn_local(async move {
             let name = mark::file_name(&record);
-            let handed = if way == Way::SaveExamination {
+            let handed = if way == HandOn::SaveExamination {
                 file::save(&format!("{name}.json"), "application/json", &record::write(&record))
             } else {
                 let photos = samples.photo_bytes(&record).await;
                 let page = report::page(&record, &photos);
                 let name = format!("{name}.html");
-                if way == Way::Share {
+                if way == HandOn::Share {
                     file::share_or_save(&name, "text/html", &page).await
                 } else {
                     file::save(&name, "text/html", &page)
@@ -51,8 +52,8 @@ pub fn MakeFile() -> impl IntoView {
     view! {
         <main class="page">
             <p class="way">
-                <A href="/">{words::ALL_SAMPLES}</A>
-                {move || view! { <A href=format!("/sample/{}", id.get())>{words::CARRY_ON_LOOKING}</A> }}
+                <Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link>
+                <Link to=back>{words::CARRY_ON_LOOKING}</Link>
             </p>
             <h1>{words::MAKE_FILE}</h1>
             {move || {
@@ -68,9 +69,9 @@ pub fn MakeFile() -> impl IntoView {
             }}
             <p>{words::FILE_IS}</p>
             <div class="thumb column">
-                <button class="decisive" id="share" on:click=move |_| hand_on(Way::Share)>{words::SHARE}</button>
-                <button class="decisive quiet" id="save" on:click=move |_| hand_on(Way::Save)>{words::SAVE}</button>
-                <button class="aside" id="save-json" on:click=move |_| hand_on(Way::SaveExamination)>{words::SAVE_JSON}</button>
+                <button class="decisive" id="share" on:click=move |_| hand_on(HandOn::Share)>{words::SHARE}</button>
+                <button class="decisive quiet" id="save" on:click=move |_| hand_on(HandOn::Save)>{words::SAVE}</button>
+                <button class="aside" id="save-json" on:click=move |_| hand_on(HandOn::SaveExamination)>{words::SAVE_JSON}</button>
             </div>
         </main>
     }

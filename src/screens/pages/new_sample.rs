@@ -1,11 +1,10 @@
 //! Begins an examination: what it is, where it is sold, what is at hand.
 
 use leptos::prelude::*;
-use leptos_router::components::A;
-use leptos_router::hooks::use_navigate;
 
 use crate::domain::sample::{Equipment, Kind, Market, Sample};
 use crate::screens::state::Samples;
+use crate::screens::way::{Link, Way, Ways};
 use crate::store::settings;
 use crate::words::{screens as words, verdict};
 
@@ -13,7 +12,7 @@ use crate::words::{screens as words, verdict};
 #[component]
 pub fn NewSample() -> impl IntoView {
     let samples = expect_context::<Samples>();
-    let navigate = use_navigate();
+    let ways = expect_context::<Ways>();
     let kind = RwSignal::new(Kind::ExtensionLead);
     let market = RwSignal::new(Market::GreatBritain);
     let equipment = RwSignal::new(settings::equipment().unwrap_or(Equipment::Eyes));
@@ -28,11 +27,11 @@ pub fn NewSample() -> impl IntoView {
             market: market.get_untracked(),
         };
         let id = samples.begin(sample, equipment.get_untracked(), origin.get_untracked().trim().to_owned());
-        navigate(&format!("/sample/{id}"), leptos_router::NavigateOptions::default());
+        ways.go(Way::Sample(id));
     };
     view! {
         <main class="page">
-            <p class="way"><A href="/">{words::ALL_SAMPLES}</A></p>
+            <p class="way"><Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link></p>
             <h1>{words::START_LOOKING}</h1>
             <Choice heading=words::WHAT_IS_IT chosen=kind among=Kind::ALL.to_vec() name=verdict::kind code=Kind::code />
             <Choice heading=words::WHERE_SOLD chosen=market among=Market::ALL.to_vec() name=verdict::market code=Market::code />

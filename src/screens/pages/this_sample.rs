@@ -1,26 +1,26 @@
 //! This sample: the statement grows, the newest question stands at the thumb.
 
 use leptos::prelude::*;
-use leptos_router::components::A;
-use leptos_router::hooks::{use_navigate, use_params_map};
 
 use crate::domain::assess::{Assessment, RuleBook, assess};
 use crate::domain::finding::Severity;
 use crate::domain::sample::Equipment;
 use crate::record::Record;
 use crate::screens::state::Samples;
+use crate::screens::way::{Link, Way, Ways};
 use crate::screens::widgets::{At, Dock, Statement, VerdictLine};
 use crate::words::{check, mark, screens as words, statement, verdict};
 
 /// The page.
 #[component]
-pub fn ThisSample() -> impl IntoView {
+pub fn ThisSample(
+    /// Its id.
+    id: String,
+) -> impl IntoView {
     let samples = expect_context::<Samples>();
-    let params = use_params_map();
-    let id = Memo::new(move |_| params.read().get("id").unwrap_or_default());
-    let found = Memo::new(move |_| samples.get(&id.read()));
+    samples.open_for_looking(Some(id.clone()));
+    let found = Memo::new(move |_| samples.get(&id));
     let is_there = Memo::new(move |_| found.with(Option::is_some));
-    Effect::new(move |_| samples.open_for_looking(Some(id.get())));
     on_cleanup(move || samples.open_for_looking(None));
     move || {
         if is_there.get() {
@@ -29,7 +29,7 @@ pub fn ThisSample() -> impl IntoView {
             let text = if samples.is_loading() { words::READING } else { words::NOT_HERE };
             view! {
                 <main class="page">
-                    <p class="way"><A href="/">{words::ALL_SAMPLES}</A></p>
+                    <p class="way"><Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link></p>
                     <p>{text}</p>
                 </main>
             }
@@ -81,17 +81,17 @@ fn Head(
     record: Memo<Record>,
 ) -> impl IntoView {
     let samples = expect_context::<Samples>();
-    let navigate = use_navigate();
+    let ways = expect_context::<Ways>();
     let id = record.with_untracked(|record| record.id.clone());
-    let file = format!("/sample/{id}/file");
+    let file = Way::File(id.clone());
     let delete = move |_| {
         samples.delete(&id);
-        navigate("/", leptos_router::NavigateOptions::default());
+        ways.go(Way::AllSamples);
     };
     view! {
         <nav class="way">
-            <A href="/">{words::ALL_SAMPLES}</A>
-            <A href=file attr:id="make-file">{words::MAKE_FILE}</A>
+            <Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link>
+            <Link to=file id="make-file">{words::MAKE_FILE}</Link>
             <button class="aside" id="delete" on:click=delete>{words::DELETE}</button>
         </nav>
         <p class="subject">{move || record.with(mark::subject)}</p>

@@ -22,16 +22,16 @@ pub fn Answers(
     id: String,
 ) -> impl IntoView {
     let field = match question.ask {
-        Ask::One(codes) => view! { <OneOf question codes current=current.clone() answer /> }.into_any(),
-        Ask::Any(codes) => view! { <AnyOf question codes current=current.clone() answer /> }.into_any(),
+        Ask::One(codes) => view! { <OneOf question codes current answer /> }.into_any(),
+        Ask::Any(codes) => view! { <AnyOf question codes current answer /> }.into_any(),
         Ask::Measure { kind, units, instruments } => {
-            view! { <ReadingField question target kind units instruments current=current.clone() answer id /> }
+            view! { <ReadingField question target kind units instruments current answer id /> }
                 .into_any()
         }
         Ask::Printed(sort) => {
-            view! { <PrintedField question target sort current=current.clone() answer id /> }.into_any()
+            view! { <PrintedField question target sort current answer id /> }.into_any()
         }
-        Ask::Count(low, high) => view! { <Counted low high current=current.clone() answer /> }.into_any(),
+        Ask::Count(low, high) => view! { <Counted low high current answer /> }.into_any(),
     };
     view! {
         {field}

@@ -29,8 +29,8 @@ pub fn ReadingField(
     /// The sample's id.
     id: String,
 ) -> impl IntoView {
-    let before = match &current {
-        Some(Answer::Reading(reading)) => Some(reading.clone()),
+    let before = match current {
+        Some(Answer::Reading(reading)) => Some(reading),
         _ => None,
     };
     let first_unit = units.first().copied().unwrap_or(Unit::Ohm);
