@@ -86,7 +86,7 @@ fn wired(title: &'static str, hole: &str, pin: &str, hole_dy: f64, pin_y: f64) -
         .words((50.0, 41.4), "middle", "Ω")
         .line((42.0, 40.0), (x_of_hole, 21.0 + hole_dy), "wire")
         .line((58.0, 40.0), (82.0, pin_y), "wire")
-        .words((2.0, 44.0), "start", hole)
-        .words((98.0, 44.0), "end", pin)
+        .words((20.0, 44.5), "middle", hole)
+        .words((84.0, 44.5), "middle", pin)
         .into_string()
 }

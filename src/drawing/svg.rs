@@ -4,6 +4,15 @@
 
 use core::fmt::Write;
 
+/// The most pixels that a drawing takes of a phone's height; the answers need the rest.
+const TALLEST: f64 = 112.0;
+
+/// The pixels of a phone's width.
+const WIDEST: f64 = 358.0;
+
+/// Height of letters in pixels.
+const LETTERS: f64 = 12.0;
+
 /// A drawing of a part of the world `width` by `height` millimetres large.
 #[derive(Debug)]
 pub struct Svg {
@@ -83,11 +92,14 @@ impl Svg {
         self.push(format_args!(r#"<text x="{:.2}" y="{:.2}" text-anchor="{anchor}">{words}</text>"#, at.0, at.1))
     }
 
-    /// The finished drawing.
+    /// The finished drawing, widened on both sides to the width of a phone, so that words have room and are large enough to read.
     pub fn into_string(self) -> String {
         let Self { body, width, height, title } = self;
+        let scale = (TALLEST / height).min(WIDEST / width);
+        let (shown, letters) = (WIDEST / scale, LETTERS / scale);
+        let left = (width - shown) / 2.0;
         format!(
-            r#"<svg class="drawn" viewBox="0 0 {width:.0} {height:.0}" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg">{body}</svg>"#
+            r#"<svg class="drawn" viewBox="{left:.1} 0 {shown:.1} {height:.0}" font-size="{letters:.2}" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg">{body}</svg>"#
         )
     }
 

@@ -126,3 +126,5 @@ pub const VALUE: &str = "What it reads";
 pub const PRINT: &str = "What is printed there, letter by letter";
 /// Label of the choice of instrument.
 pub const READ_WITH: &str = "read with";
+/// Unfolds what is seldom wanted.
+pub const MORE: &str = "more: look next, what nobody looked at, delete";

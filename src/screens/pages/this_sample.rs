@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::domain::assess::{Assessment, RuleBook, assess};
 use crate::domain::finding::Severity;
+use crate::domain::next_check::NextCheck;
 use crate::domain::sample::Equipment;
 use crate::record::Record;
 use crate::screens::state::Samples;
@@ -52,61 +53,74 @@ fn Looking(
     });
     let assessment = Memo::new(move |_| record.with(|record| assess(&record.examination, &RuleBook::CURRENT)));
     let at = RwSignal::new(At::Walk);
-    let scroll = NodeRef::<leptos::html::Div>::new();
-    let answers = Memo::new(move |_| record.with(|record| record.examination.answers.len()));
+    let end = NodeRef::<leptos::html::Div>::new();
+    let answers = Memo::new(move |_| record.with(|record| record.examination.answers.clone()));
     Effect::new(move |_| {
         answers.track();
-        if let Some(element) = scroll.get() {
-            request_animation_frame(move || element.set_scroll_top(element.scroll_height()));
-        }
+        // The sentences are painted after this: the newest one is scrolled to when they are there.
+        set_timeout(
+            move || {
+                if let Some(end) = end.get_untracked() {
+                    end.scroll_into_view();
+                }
+            },
+            core::time::Duration::from_millis(30),
+        );
     });
     view! {
         <main class="looking">
             <VerdictLine assessment />
-            <div class="scroll" node_ref=scroll>
+            <div class="scroll">
                 <Head record />
-                <NotLookedAt assessment />
+                <More record assessment at />
                 <Statement record assessment at />
                 <Enough record assessment />
+                <div node_ref=end></div>
             </div>
             <Dock record assessment at />
         </main>
     }
 }
 
-/// What the sample is, and the ways out.
+/// The ways out of the statement.
 #[component]
 fn Head(
     /// The record.
     record: Memo<Record>,
 ) -> impl IntoView {
+    let file = Way::File(record.with_untracked(|record| record.id.clone()));
+    view! {
+        <nav class="way">
+            <Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link>
+            <Link to=file id="make-file">{words::MAKE_FILE}</Link>
+        </nav>
+    }
+}
+
+/// What the sample is, what to look at next, what nobody looked at, and deleting: folded away.
+#[component]
+fn More(
+    /// The record.
+    record: Memo<Record>,
+    /// What the answers amount to.
+    assessment: Memo<Assessment>,
+    /// Where the dock stands.
+    at: RwSignal<At>,
+) -> impl IntoView {
     let samples = expect_context::<Samples>();
     let ways = expect_context::<Ways>();
     let id = record.with_untracked(|record| record.id.clone());
-    let file = Way::File(id.clone());
     let delete = move |_| {
         samples.delete(&id);
         ways.go(Way::AllSamples);
     };
     view! {
-        <nav class="way">
-            <Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link>
-            <Link to=file id="make-file">{words::MAKE_FILE}</Link>
-            <button class="aside" id="delete" on:click=delete>{words::DELETE}</button>
-        </nav>
         <p class="subject">{move || record.with(mark::subject)}</p>
-    }
-}
-
-/// What nobody looked at yet, folded away.
-#[component]
-fn NotLookedAt(
-    /// What the answers amount to.
-    assessment: Memo<Assessment>,
-) -> impl IntoView {
-    view! {
-        <details class="not-looked-at">
-            <summary>{words::NOT_LOOKED_AT}" …"</summary>
+        <details class="more">
+            <summary>{words::MORE}</summary>
+            <h2>{words::LOOK_NEXT}</h2>
+            {move || assessment.with(|assessment| assessment.next.iter().take(5).filter_map(|next| next_line(next, at)).collect_view())}
+            <h2>{words::NOT_LOOKED_AT}</h2>
             {move || {
                 assessment.with(|assessment| {
                     statement::not_looked_at(assessment)
@@ -116,8 +130,21 @@ fn NotLookedAt(
                         .collect_view()
                 })
             }}
+            <button class="aside" id="delete" on:click=delete>{words::DELETE}</button>
         </details>
     }
+}
+
+/// One check worth making, with the numbers that rank it; tapping it asks its question.
+fn next_line(next: &NextCheck, at: RwSignal<At>) -> Option<impl IntoView + use<>> {
+    let question = crate::domain::check::question(next.question)?;
+    let target = next.target;
+    Some(view! {
+        <button class="next" on:click=move |_| at.set(At::Asked(question, target))>
+            {check::of(next.code).wrong}
+            <span class="small">{words::next_numbers(next.percent, next.minutes)}</span>
+        </button>
+    })
 }
 
 /// Said after the first danger: enough for a buyer, and what more would add for an inspector.

@@ -25,12 +25,9 @@ pub fn Answers(
         Ask::One(codes) => view! { <OneOf question codes current answer /> }.into_any(),
         Ask::Any(codes) => view! { <AnyOf question codes current answer /> }.into_any(),
         Ask::Measure { kind, units, instruments } => {
-            view! { <ReadingField question target kind units instruments current answer id /> }
-                .into_any()
+            view! { <ReadingField question target kind units instruments current answer id /> }.into_any()
         }
-        Ask::Printed(sort) => {
-            view! { <PrintedField question target sort current answer id /> }.into_any()
-        }
+        Ask::Printed(sort) => view! { <PrintedField question target sort current answer id /> }.into_any(),
         Ask::Count(low, high) => view! { <Counted low high current answer /> }.into_any(),
     };
     view! {
