@@ -6,7 +6,7 @@ use base64::engine::general_purpose::STANDARD;
 
 use super::markup::Markup;
 use crate::domain::assess::{Assessment, RuleBook, assess};
-use crate::domain::finding::{Conformity, Finding};
+use crate::domain::finding::{Conformity, Finding, Severity};
 use crate::domain::sample::Kind;
 use crate::record::{self, Photo, Record};
 use crate::words::statement::{Bar, Sentence, homeless, not_looked_at, sentences};
@@ -25,7 +25,7 @@ pub fn page(record: &Record, photos: &[(String, Vec<u8>)]) -> String {
     writer.verdict(&mut page);
     writer.wrong(&mut page);
     writer.doubtful(&mut page);
-    writer.untested(&mut page);
+    writer.only_print(&mut page);
     writer.seen(&mut page);
     writer.claims(&mut page);
     writer.not_looked_at(&mut page);
@@ -129,16 +129,15 @@ impl Writer<'_> {
         page.close("section");
     }
 
-    fn untested(&self, page: &mut Markup) {
-        let untested = &self.assessment.dangers_not_tested;
-        if untested.is_empty() {
-            return;
+    /// Dangers of which only print speaks: what the maker claims, and nobody saw or measured.
+    fn only_print(&self, page: &mut Markup) {
+        let is_print =
+            |f: &&Finding| f.outcome() == Conformity::Conforms && self.assessment.dangers_not_tested.contains(&f.code);
+        let names = names(self.assessment.findings.iter().filter(is_print));
+        if !names.is_empty() {
+            page.element("h2", "", words::ONLY_PRINT).element("p", "", words::ONLY_PRINT_MEANS);
+            page.element("p", "said bar-empty", &names);
         }
-        page.element("h2", "", words::DANGERS_NOT_TESTED).element("p", "", words::NOT_TESTED_MEANS).open("ul", "");
-        for code in untested {
-            page.element("li", "said bar-empty", check::of(code).wrong);
-        }
-        page.close("ul");
     }
 
     /// Everything that was seen, by place.
@@ -181,18 +180,23 @@ impl Writer<'_> {
         page.raw("</table></div>\n");
     }
 
+    /// What nobody looked at, by place, the dangers apart from the rest.
     fn not_looked_at(&self, page: &mut Markup) {
         let open = not_looked_at(self.assessment);
         if open.is_empty() {
             return;
         }
-        page.element("h2", "", words::NOBODY_LOOKED_AT);
+        page.element("h2", "", words::NOBODY_LOOKED_AT).element("p", "", words::NOT_LOOKED_MEANS);
         for (place, findings) in open {
-            page.element("h3", "", verdict::place(place, self.kind)).open("ul", "");
-            for finding in findings {
-                page.element("li", "said bar-empty", check::of(finding.code).wrong);
+            let (dangers, others): (Vec<&Finding>, Vec<&Finding>) =
+                findings.into_iter().partition(|f| f.judgement.severity == Severity::Danger);
+            page.element("h3", "", verdict::place(place, self.kind));
+            for (heading, findings) in [(words::DANGERS, dangers), (words::OTHERS, others)] {
+                let names = names(findings.into_iter());
+                if !names.is_empty() {
+                    page.open("p", "said bar-empty").element("b", "", heading).text(&names).close("p");
+                }
             }
-            page.close("ul");
         }
     }
 
@@ -219,6 +223,12 @@ impl Writer<'_> {
             }
         }
     }
+}
+
+/// What findings look for, in one sentence.
+fn names<'a>(findings: impl Iterator<Item = &'a Finding>) -> String {
+    let names: Vec<&str> = findings.map(|f| check::of(f.code).wrong).collect();
+    if names.is_empty() { String::new() } else { format!("{}.", names.join("; ")) }
 }
 
 fn capital(text: &str) -> String {

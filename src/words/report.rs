@@ -10,10 +10,16 @@ pub const WHAT_IS_WRONG: &str = "What is wrong with it";
 /// Heading.
 pub const COULD_NOT_BE_TOLD: &str = "What could not be told";
 /// Heading.
-pub const DANGERS_NOT_TESTED: &str = "Dangers that were not tested";
+pub const ONLY_PRINT: &str = "Dangers of which only print speaks";
 /// Said under it.
-pub const NOT_TESTED_MEANS: &str =
-    "Nobody looked for these, or only print speaks of them. Print is what the maker claims; it shows nothing.";
+pub const ONLY_PRINT_MEANS: &str =
+    "The print denies them. Print is what the maker claims; it shows nothing, so these count as not tested.";
+/// Said under the heading of what nobody looked at.
+pub const NOT_LOOKED_MEANS: &str = "Nothing is said about these, good or bad.";
+/// Begins the dangers among them.
+pub const DANGERS: &str = "Dangers: ";
+/// Begins the rest.
+pub const OTHERS: &str = "Other things: ";
 /// Heading.
 pub const WHAT_WAS_SEEN: &str = "What was seen, step by step";
 /// Heading.

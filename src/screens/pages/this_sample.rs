@@ -7,6 +7,7 @@ use crate::domain::finding::Severity;
 use crate::domain::next_check::NextCheck;
 use crate::domain::sample::Equipment;
 use crate::record::Record;
+use crate::screens::platform::scroll;
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way, Ways};
 use crate::screens::widgets::{At, Dock, Statement, VerdictLine};
@@ -53,19 +54,9 @@ fn Looking(
     });
     let assessment = Memo::new(move |_| record.with(|record| assess(&record.examination, &RuleBook::CURRENT)));
     let at = RwSignal::new(At::Walk);
-    let end = NodeRef::<leptos::html::Div>::new();
     let answers = Memo::new(move |_| record.with(|record| record.examination.answers.clone()));
     Effect::new(move |_| {
-        answers.track();
-        // The sentences are painted after this: the newest one is scrolled to when they are there.
-        set_timeout(
-            move || {
-                if let Some(end) = end.get_untracked() {
-                    end.scroll_into_view();
-                }
-            },
-            core::time::Duration::from_millis(30),
-        );
+        answers.with(|_| scroll::to_end_of(".scroll"));
     });
     view! {
         <main class="looking">
@@ -75,7 +66,6 @@ fn Looking(
                 <More record assessment at />
                 <Statement record assessment at />
                 <Enough record assessment />
-                <div node_ref=end></div>
             </div>
             <Dock record assessment at />
         </main>
