@@ -71,8 +71,7 @@ pub fn edge() -> String {
     let at = pins.neutral.0 + half;
     bare_face("The pin side of a UK plug, with the way from a live pin to the nearest edge of the plug.")
         .dimension((at, pins.neutral.1 + 4.5), (at + least, pins.neutral.1 + 4.5), "")
-        .words((80.0, pins.neutral.1 + 5.5), "start", &format!("{least} mm"))
-        .words((80.0, pins.neutral.1 + 9.5), "start", "or more")
+        .words((82.0, pins.neutral.1 + 6.0), "start", &format!("{least} mm or more"))
         .into_string()
 }
 
@@ -118,7 +117,6 @@ pub fn side() -> String {
 
 /// The fuse in its holder.
 pub fn fuse() -> String {
-    let pins = pins();
     let (x, y) = MIDDLE;
     bare_face("The pin side of a UK plug: the fuse sits in a holder between the pins; BS 1362 and a number of amperes stand on it.")
         .rect((x, y + 1.0), (9.0, 27.0), 1.2, "s")
@@ -126,9 +124,8 @@ pub fn fuse() -> String {
         .rect((x, y - 9.2), (6.3, 5.0), 0.6, "pin")
         .rect((x, y + 11.2), (6.3, 5.0), 0.6, "pin")
         .pointer((x + 2.0, y), (82.0, 20.0), "start", "fuse")
-        .words((82.8, 25.0), "start", "BS 1362")
-        .words((82.8, 29.0), "start", "13 A, 3 A …")
-        .line(pins.line, pins.line, "h")
+        .words((82.8, 27.5), "start", "BS 1362")
+        .words((82.8, 34.0), "start", "13 A or 3 A")
         .into_string()
 }
 

@@ -94,7 +94,8 @@ pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> V
             findings: Vec::new(),
         })
         .collect();
-    for finding in &assessment.findings {
+    // A finding that nobody made says nothing of an answer, even where the answer is one of those it needs.
+    for finding in assessment.findings.iter().filter(|f| f.outcome() != Conformity::NotExamined) {
         if let Some(home) = home(&mut sentences, finding) {
             home.bar = home.bar.max(Bar::of(finding));
             if matches!(finding.outcome(), Conformity::Nonconforming | Conformity::Inconclusive) {

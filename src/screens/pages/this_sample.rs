@@ -146,14 +146,17 @@ fn Enough(
     assessment: Memo<Assessment>,
 ) -> impl IntoView {
     let is_danger = Memo::new(move |_| assessment.with(|a| a.findings.iter().any(|f| f.breaks(Severity::Danger))));
-    let said = move || {
-        let is_buyer = record.with(|record| record.examination.equipment == Equipment::Eyes);
-        let first = if is_buyer { verdict::ENOUGH } else { verdict::ENOUGH_TO_DECIDE };
-        format!("{first} {}", assessment.with(|a| verdict::advice(a.verdict)))
+    let first = move || match record.with(|record| record.examination.equipment) {
+        Equipment::Eyes => verdict::ENOUGH,
+        Equipment::HandTools | Equipment::Meters => verdict::ENOUGH_TO_DECIDE,
     };
     view! {
         <Show when=move || is_danger.get()>
-            <p class="enough">{said}</p>
+            <p class="enough">
+                <b>{first}</b>
+                " "
+                {move || assessment.with(|a| verdict::advice(a.verdict))}
+            </p>
         </Show>
     }
 }
