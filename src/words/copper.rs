@@ -16,7 +16,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "core-resistance",
-        asks: "What does this core read from end to end?",
+        asks: "What does {which} read from end to end?",
         answers: &[],
         says: "From end to end, {which} reads {value}.",
         look: "Strip both ends, scrape the metal bright, clip on close to the insulation. Use four wires if the meter has them; else hold the two leads together, note what they read and take it off.",

@@ -8,7 +8,7 @@ use crate::domain::question::Question;
 pub struct QuestionWords {
     /// The question's id.
     pub id: &'static str,
-    /// The question itself, short enough for two lines of a phone: "What is in the fuse holder?"
+    /// The question itself, short enough for two lines of a phone, with `{which}` where it is asked of several: "What is in the fuse holder?"
     pub asks: &'static str,
     /// Its answers, in the order of the question's codes. Empty where a value is typed.
     pub answers: &'static [AnswerWords],

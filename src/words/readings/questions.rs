@@ -32,7 +32,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "earth-path",
-        asks: "Earth pin to this socket's earth: does it beep?",
+        asks: "Earth pin to the earth of {which}: does it beep?",
         answers: &[
             AnswerWords {
                 code: "beeps",
@@ -57,7 +57,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "earth-resistance",
-        asks: "What does this socket's earth read?",
+        asks: "What does the earth of {which} read?",
         answers: &[],
         says: "From the plug's earth pin to the earth of {which} it reads {value}.",
         look: "One probe on the long pin of the plug, the other on the metal inside the socket's top hole. First join the probes and take off what they read, or use four wires. Use 200 mA or less; 25 A only after it read well.",
@@ -91,7 +91,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "pole-path",
-        asks: "Where do line and neutral beep at this socket?",
+        asks: "Where do line and neutral beep at {which}?",
         answers: &[
             AnswerWords {
                 code: "both-beep",

@@ -1,0 +1,6 @@
+//! Stories of whole examinations, as people walk through them on a phone.
+
+mod answers;
+mod by_eye;
+mod by_meter;
+mod walker;
