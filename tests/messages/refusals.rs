@@ -39,7 +39,8 @@ fn every_refusal_of_typing_reads_as_accepted() {
     }
     let mut told = String::new();
     for (typed, problem) in &problems {
-        writeln!(told, "typed {typed:?}\n  {}\n  {}", problem.message(), problem.hint()).expect("a text takes any line");
+        writeln!(told, "typed {typed:?}\n  {}\n  {}", problem.message(), problem.hint())
+            .expect("a text takes any line");
     }
     accepted("typing", &told);
 }
@@ -65,7 +66,11 @@ fn every_refusal_of_a_file_reads_as_accepted() {
     ];
     let photo = RecordFault::Photo {
         number: 2,
-        fault: EntryFault::Field { field: "media_type", takes: "image/jpeg or image/webp", got: Said::from("image/png") },
+        fault: EntryFault::Field {
+            field: "media_type",
+            takes: "image/jpeg or image/webp",
+            got: Said::from("image/png"),
+        },
     };
     let answers = entry_faults().map(|fault| RecordFault::Answer { number: 3, fault });
     let mut told = String::new();

@@ -19,7 +19,10 @@ fn every_verdict_reads_as_accepted() {
         ("one danger", &[(Nonconforming, Danger)]),
         ("two dangers", &[(Nonconforming, Danger); 2]),
         ("a danger and a breach", &[(Nonconforming, Danger), (Nonconforming, Breach)]),
-        ("two dangers and two breaches", &[(Nonconforming, Danger), (Nonconforming, Danger), (Nonconforming, Breach), (Nonconforming, Breach)]),
+        (
+            "two dangers and two breaches",
+            &[(Nonconforming, Danger), (Nonconforming, Danger), (Nonconforming, Breach), (Nonconforming, Breach)],
+        ),
         ("one breach", &[(Nonconforming, Breach)]),
         ("two breaches and a bad sign", &[(Nonconforming, Breach), (Nonconforming, Breach), (Nonconforming, BadSign)]),
         ("a danger that could not be told", &[(Inconclusive, Danger)]),
@@ -33,7 +36,11 @@ fn every_verdict_reads_as_accepted() {
         for equipment in Equipment::ALL {
             let assessment = assessment(found, equipment);
             writeln!(told, "{name}, {}:", verdict::equipment(equipment).to_lowercase()).expect("a text takes any line");
-            for line in [verdict::headline(&assessment), verdict::reach(&assessment), verdict::advice(assessment.verdict).to_owned()] {
+            for line in [
+                verdict::headline(&assessment),
+                verdict::reach(&assessment),
+                verdict::advice(assessment.verdict).to_owned(),
+            ] {
                 if !line.is_empty() {
                     writeln!(told, "  {line}").expect("a text takes any line");
                 }
@@ -45,7 +52,8 @@ fn every_verdict_reads_as_accepted() {
 
 /// An assessment with these findings and thirty others that keep their rules.
 fn assessment(found: &[(Conformity, Severity)], equipment: Equipment) -> Assessment {
-    let sample = Sample { number: String::new(), title: String::new(), kind: Kind::ExtensionLead, market: Market::GreatBritain };
+    let sample =
+        Sample { number: String::new(), title: String::new(), kind: Kind::ExtensionLead, market: Market::GreatBritain };
     let fresh = assess(&Examination::new(sample, equipment), &RuleBook::CURRENT);
     let findings: Vec<Finding> = found.iter().map(|&(outcome, severity)| finding(outcome, severity)).collect();
     let is_open = |finding: &Finding| finding.outcome() == Conformity::NotExamined;
