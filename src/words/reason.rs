@@ -6,7 +6,7 @@ use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
 use super::number::Grounds;
-use super::{check, copper_reason, number, question, which};
+use super::{check, copper_reason, number, question, verdict, which};
 
 /// The reason of a finding, one or two sentences.
 pub fn reason(finding: &Finding, kind: Kind) -> String {
