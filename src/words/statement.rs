@@ -94,9 +94,14 @@ pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> V
             findings: Vec::new(),
         })
         .collect();
+    let is_answered = |question: &&Question| examination.answers.iter().any(|a| a.question == *question);
+    let is_all_answered = |finding: &Finding| finding.asks.iter().all(is_answered);
     for finding in &assessment.findings {
         if let Some(home) = home(&mut sentences, finding) {
-            home.bar = home.bar.max(Bar::of(finding));
+            // What waits for another question does not make this answer one that nobody gave.
+            if finding.outcome() != Conformity::NotExamined || is_all_answered(finding) {
+                home.bar = home.bar.max(Bar::of(finding));
+            }
             if matches!(finding.outcome(), Conformity::Nonconforming | Conformity::Inconclusive) {
                 home.findings.push(finding);
             }

@@ -6,9 +6,13 @@ use std::fs;
 use std::path::Path;
 
 use plugwary::domain::assess::{RuleBook, assess};
+use plugwary::domain::check::question;
+use plugwary::domain::examination::Answer;
 use plugwary::domain::finding::{Conformity, Finding};
+use plugwary::domain::question::Target;
 use plugwary::domain::sample::Kind;
 use plugwary::record::{Record, read};
+use plugwary::words::statement::Bar;
 use plugwary::words::{reason, statement, verdict};
 
 use crate::accepted;
@@ -28,7 +32,8 @@ fn records() -> BTreeMap<String, Record> {
 /// A finding with everything that stands under its sentence.
 fn told(finding: &Finding, kind: Kind) -> String {
     let mut told = format!("    {}: {}\n", finding.code, reason::reason(finding, kind));
-    let parts = [reason::bearing(finding).to_owned(), reason::in_its_favour(finding), reason::settles(finding).to_owned()];
+    let parts =
+        [reason::bearing(finding).to_owned(), reason::in_its_favour(finding), reason::settles(finding).to_owned()];
     for part in reason::numbers(finding, kind).into_iter().chain(parts).filter(|part| !part.is_empty()) {
         writeln!(told, "      {part}").expect("a text takes any line");
     }
@@ -37,7 +42,9 @@ fn told(finding: &Finding, kind: Kind) -> String {
 
 #[test]
 fn every_case_reads_as_accepted() {
-    for name in ["market-stall-lead", "lethal-lead-good-print", "undecided-lead", "lead-with-usb-ni", "cord-set-foreign-plug"] {
+    for name in
+        ["market-stall-lead", "lethal-lead-good-print", "undecided-lead", "lead-with-usb-ni", "cord-set-foreign-plug"]
+    {
         let records = records();
         let record = records.get(name).expect("the case is there");
         let assessment = assess(&record.examination, &RuleBook::CURRENT);
@@ -48,6 +55,35 @@ fn every_case_reads_as_accepted() {
             text.extend(sentence.findings.iter().map(|finding| self::told(finding, kind)));
         }
         accepted(&format!("statement-{name}"), &text);
+    }
+}
+
+/// The bars of a case, by question.
+fn bars(record: &Record) -> Vec<(&'static str, Bar)> {
+    let assessment = assess(&record.examination, &RuleBook::CURRENT);
+    let sentences = statement::sentences(&record.examination, &assessment);
+    sentences.into_iter().map(|sentence| (sentence.question.id, sentence.bar)).collect()
+}
+
+#[test]
+fn an_answer_that_was_given_is_not_called_not_looked_at() {
+    let records = records();
+    let sound = records.get("sound-lead-eyes").expect("the case is there");
+    let empty: Vec<_> = bars(sound).into_iter().filter(|(_, bar)| *bar == Bar::Empty).collect();
+    assert!(empty.is_empty(), "{empty:?}");
+    let mut covered = sound.clone();
+    let holder = question("fuse-in-the-holder").expect("the holder is asked about");
+    covered.examination.record(holder, Target::Sample, Answer::One("under-the-cover"));
+    assert!(bars(&covered).contains(&("fuse-in-the-holder", Bar::Empty)));
+}
+
+#[test]
+fn print_is_quoted_once() {
+    for (name, record) in records() {
+        let assessment = assess(&record.examination, &RuleBook::CURRENT);
+        for sentence in statement::sentences(&record.examination, &assessment) {
+            assert!(!sentence.text.contains("““"), "{name}: {}", sentence.text);
+        }
     }
 }
 

@@ -44,7 +44,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         id: "flex-print",
         asks: "What is printed along the flex?",
         answers: &[],
-        says: "The flex is printed “{value}”.",
+        says: "The flex is printed {value}.",
         look: "Turn the flex under a slanting light: the print may be pressed in without ink, and comes again about every half metre. Copy the letters and numbers, such as H05VV-F 3G1.5.",
         why: "Honest makers print what the flex is: its type, how many wires it has and how thick they are. Print is a claim, and it can give the flex away.",
         caution: "",

@@ -12,7 +12,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         id: "rating",
         asks: "What volts, amperes and watts does it state?",
         answers: &[],
-        says: "On {which} it says “{value}”.",
+        says: "On {which} it says {value}.",
         look: "Copy volts, amperes, watts, and length or size if they stand there, such as 13A 250V~ 3250W MAX. If nothing of the kind is printed, say so.",
         why: "What is promised is held against itself, the plug and the flex. Print is a claim, and it can give the product away.",
         caution: "",
