@@ -58,6 +58,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         ),
         Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why),
         Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why),
+        Reason::OutOfRange if finding.outcome() == Conformity::Nonconforming => {
+            format!("The instrument showed no path at all. {}", words.why)
+        }
         Reason::OutOfRange => "The reading is outside what the instrument can show.".to_owned(),
         Reason::CoresMeasured { room, explanation, danger } => {
             copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger)

@@ -94,10 +94,14 @@ pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> V
             findings: Vec::new(),
         })
         .collect();
-    // A finding that nobody made says nothing of an answer, even where the answer is one of those it needs.
-    for finding in assessment.findings.iter().filter(|f| f.outcome() != Conformity::NotExamined) {
+    let is_answered = |question: &&Question| examination.answers.iter().any(|a| a.question == *question);
+    let is_all_answered = |finding: &Finding| finding.asks.iter().all(is_answered);
+    for finding in &assessment.findings {
         if let Some(home) = home(&mut sentences, finding) {
-            home.bar = home.bar.max(Bar::of(finding));
+            // What waits for another question does not make this answer one that nobody gave.
+            if finding.outcome() != Conformity::NotExamined || is_all_answered(finding) {
+                home.bar = home.bar.max(Bar::of(finding));
+            }
             if matches!(finding.outcome(), Conformity::Nonconforming | Conformity::Inconclusive) {
                 home.findings.push(finding);
             }

@@ -4,6 +4,7 @@
 
 mod places;
 mod refusals;
+mod statement;
 mod verdicts;
 
 /// Holds a text against the accepted snapshot of that name.
