@@ -97,7 +97,7 @@ pub fn write(record: &Record) -> String {
     convert::to_v1(record).to_json()
 }
 
-/// Reads what [`write`] wrote, or what somebody wrote by hand.
+/// Reads what [`write()`] wrote, or what somebody wrote by hand.
 ///
 /// Left out, `id` becomes a digest of the text without white space around it, so that the same text is the same record; dates stay empty, `rule_book` becomes
 /// today's edition, texts and lists stay empty.

@@ -113,7 +113,7 @@ impl Writer<'_> {
         let bar = Bar::of(finding);
         page.open("section", &format!("said bar-{}", bar.code()))
             .element("h3", "", home.map_or_else(|| capital(check::of(finding.code).wrong), |s| s.text.clone()).as_str())
-            .element("p", "", &format!("{}: {}.", capital(bar.word()), check::of(finding.code).wrong))
+            .element("p", "", &format!("{}: {}.", capital(reason::label(finding)), check::of(finding.code).wrong))
             .element("p", "", &reason::reason(finding, self.kind));
         for line in reason::numbers(finding, self.kind) {
             page.element("p", "numbers", &line);

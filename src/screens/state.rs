@@ -133,11 +133,15 @@ impl Samples {
 
     /// Puts a record among the samples, in the place of one with its id.
     pub fn insert(self, record: Record) {
+        self.show(&record);
+        self.save(record, None);
+    }
+
+    fn show(self, record: &Record) {
         self.records.update(|records| {
             records.retain(|known| known.id != record.id);
             records.insert(0, record.clone());
         });
-        self.save(record, None);
     }
 
     /// Puts an answer down.
@@ -181,10 +185,10 @@ impl Samples {
         self.tell(Notice { text: words::DELETED.to_owned(), is_fault: false, undo_delete: Some(Rc::new(record)) });
     }
 
-    /// Brings a deleted sample back and closes the notice that offered it.
+    /// Brings a deleted sample back and takes the notice away that offered it.
     pub fn restore(self, notice: usize, record: Record) {
-        self.close_notice(notice);
         self.insert(record);
+        self.close_notice(notice);
     }
 
     /// Scales a picked photo down, strips it of everything but the picture, and attaches it.
@@ -221,15 +225,18 @@ impl Samples {
         photos
     }
 
-    /// Takes a file back: the examination and its photos.
+    /// Takes a file back: the photos first, so that no record is kept without them.
     pub fn take_back(self, carried: record::Carried) -> String {
-        let id = carried.record.id.clone();
-        for photo in carried.photos {
-            self.write(move |database| async move {
-                database.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await
-            });
-        }
-        self.insert(carried.record);
+        let record::Carried { record, photos } = carried;
+        let id = record.id.clone();
+        let json = record::write(&record);
+        self.show(&record);
+        self.write(move |database| async move {
+            for photo in photos {
+                database.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await?;
+            }
+            database.put(&record.id, &json).await
+        });
         id
     }
 
@@ -258,9 +265,22 @@ impl Samples {
         }
     }
 
-    /// Closes a notice.
+    /// Closes a notice. With the offer to bring a sample back go the photos that no other sample has.
     pub fn close_notice(self, n: usize) {
+        let closed = self.notices.with_untracked(|notices| notices.iter().find(|(known, _)| *known == n).cloned());
         self.notices.update(|notices| notices.retain(|(known, _)| *known != n));
+        let Some(deleted) = closed.and_then(|(_, notice)| notice.undo_delete) else { return };
+        let is_used = |sha256: &str| {
+            self.records.with_untracked(|all| all.iter().any(|one| one.photos.iter().any(|p| p.sha256 == sha256)))
+        };
+        let orphans: Vec<String> =
+            deleted.photos.iter().map(|photo| photo.sha256.clone()).filter(|sha256| !is_used(sha256)).collect();
+        self.write(move |database| async move {
+            for sha256 in orphans {
+                database.delete_photo(&sha256).await?;
+            }
+            Ok(())
+        });
     }
 
     fn tell_fault(self, fault: &store::Fault) {

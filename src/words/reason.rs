@@ -100,6 +100,16 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
     }
 }
 
+/// What a finding is called: danger, against the rules, bad sign, can't tell.
+pub const fn label(finding: &Finding) -> &'static str {
+    match finding.judgement.outcome {
+        Conformity::Nonconforming => verdict::severity(finding.judgement.severity),
+        Conformity::Inconclusive => "can’t tell",
+        Conformity::NotExamined => "not looked at",
+        Conformity::Conforms | Conformity::NotApplicable => "keeps the rule",
+    }
+}
+
 /// What would settle a finding that could not be told; empty for the others.
 pub fn settles(finding: &Finding) -> &'static str {
     if finding.outcome() == Conformity::Inconclusive { check::of(finding.code).settles } else { "" }

@@ -74,27 +74,6 @@ async fn windows_tell_each_other_and_not_themselves() -> Result<(), JsValue> {
 }
 
 #[wasm_bindgen_test]
-fn going_out_of_sight_is_heard_and_coming_back_is_not() -> Result<(), JsValue> {
-    let window = window()?;
-    let document = window.document().ok_or(JsValue::NULL)?;
-    let (hidden, on_hidden) = counter();
-    lifecycle::on_hide(on_hidden);
-    let bubbling = web_sys::EventInit::new();
-    bubbling.set_bubbles(true);
-    let change = || Event::new_with_event_init_dict("visibilitychange", &bubbling);
-    let shown = StandIn::new(&document, "visibilityState", "return 'visible'")?;
-    document.dispatch_event(&change()?)?;
-    drop(shown);
-    assert_eq!(hidden.get(), 0);
-    let _gone = StandIn::new(&document, "visibilityState", "return 'hidden'")?;
-    document.dispatch_event(&change()?)?;
-    assert_eq!(hidden.get(), 1);
-    window.dispatch_event(&Event::new("pagehide")?)?;
-    assert_eq!(hidden.get(), 2);
-    Ok(())
-}
-
-#[wasm_bindgen_test]
 fn asking_for_lasting_storage_needs_none() -> Result<(), JsValue> {
     let window = window()?;
     let navigator = window.navigator();

@@ -10,6 +10,7 @@ mod inside;
 mod live;
 mod marking;
 mod plug;
+mod properties;
 mod readings;
 mod sockets;
 mod typed;

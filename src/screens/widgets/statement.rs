@@ -57,6 +57,8 @@ fn SentenceLine<'a>(
 ) -> impl IntoView + use<> {
     let (question, target) = (sentence.question, sentence.target);
     let bar = sentence.bar;
+    let source = sources(&sentence.findings);
+    let source = (!source.is_empty()).then(|| view! { <p class="source">{source}</p> });
     view! {
         <div class=format!("said bar-{}", bar.code()) data-question=question.id>
             <button class="sentence" on:click=move |_| at.set(At::Asked(question, target))>
@@ -64,6 +66,7 @@ fn SentenceLine<'a>(
                 {(bar > Bar::Thin).then(|| view! { <span class="bar-word">{bar.word()}</span> })}
             </button>
             {sentence.findings.into_iter().map(|finding| view! { <FindingLines finding kind with_name=WithName::No /> }).collect_view()}
+            {source}
         </div>
     }
 }
@@ -88,7 +91,7 @@ fn FindingLines<'a>(
     let words = check::of(finding.code);
     let bar = Bar::of(finding);
     let class = if with_name == WithName::Yes { format!("said bar-{}", bar.code()) } else { String::new() };
-    let source = finding.against.iter().map(clause::citation).collect::<Vec<_>>().join("; ");
+    let source = if with_name == WithName::Yes { sources(&[finding]) } else { String::new() };
     let settles = reason::settles(finding);
     let lines: Vec<String> = reason::numbers(finding, kind)
         .into_iter()
@@ -98,13 +101,24 @@ fn FindingLines<'a>(
     view! {
         <div class=class data-code=finding.code>
             <p class="finding">
-                <b>{format!("{}, {}: ", capital(bar.word()), words.wrong)}</b>
+                <b>{format!("{}, {}: ", capital(reason::label(finding)), words.wrong)}</b>
                 {reason::reason(finding, kind)}
             </p>
             {lines.into_iter().map(|line| view! { <p class="numbers">{line}</p> }).collect_view()}
             <p class="source">{source}</p>
         </div>
     }
+}
+
+/// What findings are held against, each source once.
+fn sources(findings: &[&Finding]) -> String {
+    let mut sources: Vec<String> = Vec::new();
+    for citation in findings.iter().flat_map(|finding| finding.against).map(clause::citation) {
+        if !sources.contains(&citation) {
+            sources.push(citation);
+        }
+    }
+    sources.join("; ")
 }
 
 fn capital(text: &str) -> String {

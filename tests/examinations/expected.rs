@@ -1,0 +1,235 @@
+//! What each case must come to, with the reason for it: worked out from the rules by hand, not taken from the program.
+
+use plugwary::domain::verdict::Verdict::{self, DoNotAccept, KeepAway, NotDecided, NothingWrongSeen};
+
+/// One case.
+pub struct Case {
+    /// The file.
+    pub file: &'static str,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// Why.
+    pub because: &'static str,
+    /// Checks that must break, others may.
+    pub breaks: &'static [&'static str],
+    /// Whether nothing at all may break or be in doubt.
+    pub is_sound: bool,
+}
+
+const fn sound(file: &'static str, because: &'static str) -> Case {
+    Case { file, verdict: NothingWrongSeen, because, breaks: &[], is_sound: true }
+}
+
+const fn case(file: &'static str, verdict: Verdict, because: &'static str, breaks: &'static [&'static str]) -> Case {
+    Case { file, verdict, because, breaks, is_sound: false }
+}
+
+/// Every case.
+pub const CASES: &[Case] = &[
+    case(
+        "market-stall-lead.json",
+        KeepAway,
+        "no fuse; empty earth holes; sockets that take any plug; half a square millimetre behind a 13 A claim",
+        &[
+            "fuse-missing",
+            "earth-contact-absent",
+            "socket-takes-foreign-plugs",
+            "shutter-missing",
+            "flex-thin-for-rating",
+            "ratings-disagree",
+            "plug-mark-missing",
+            "approval-mark-missing",
+            "maker-not-named",
+            "importer-not-named",
+            "type-or-batch-missing",
+            "instructions-missing",
+            "seller-untraceable",
+            "sheath-loose",
+        ],
+    ),
+    sound("sound-lead-eyes.json", "every essential look of the eyes was made and found in order"),
+    sound("sound-lead-hand-tools.json", "every essential check with hand tools was made and found in order"),
+    sound(
+        "sound-lead-meters.json",
+        "every essential check was made; 15.0 Ω/km is under the 15.6 Ω/km or so of 1.25 mm²",
+    ),
+    sound("sound-lead-live.json", "the same lead, held 1250 V and stayed at 43 °C at its rated current"),
+    sound("cord-set-c13-sound.json", "0.75 mm² behind a 5 A fuse carries a C13 connector's 10 A no further than 2 m"),
+    case(
+        "long-lead-hand-tools.json",
+        NothingWrongSeen,
+        "25 m of 1.25 mm² is longer than is advised and loses voltage: bad signs, which never decide",
+        &["flex-too-long", "volt-drop-high"],
+    ),
+    case(
+        "lethal-lead-good-print.json",
+        KeepAway,
+        "cores of 89 Ω/km and 129 Ω/km where about 16 are allowed; the double square is false; perfect print helps nothing",
+        &[
+            "core-resistance-high",
+            "overheats-at-claim",
+            "class-mark-contradicted",
+            "earth-resistance-high",
+            "metal-not-copper",
+            "strand-area-short",
+            "mass-below-copper-promised",
+            "approval-number-false",
+        ],
+    ),
+    case(
+        "dishonest-lead-breach.json",
+        DoNotAccept,
+        "it promises 5 m and 3500 W and has 3 m and 10 A; steel pins; nothing in it is a danger",
+        &[
+            "rating-impossible",
+            "ratings-disagree",
+            "length-overstated",
+            "approval-number-false",
+            "pin-metal-wrong",
+            "plug-mark-missing",
+            "approval-mark-missing",
+            "mark-not-applicable",
+            "conformity-mark-malformed",
+            "management-mark-as-product-mark",
+            "waste-mark-missing",
+            "standard-misquoted",
+            "barcode-invalid",
+            "print-misspelt",
+            "packaging-sharp",
+            "socket-loose",
+            "sheath-loose",
+            "flex-damaged",
+        ],
+    ),
+    case(
+        "undecided-lead.json",
+        NotDecided,
+        "the fuse was not shown and the earth holes were too dark: nothing broken was seen, and grave things could not be told",
+        &[],
+    ),
+    case(
+        "cord-set-foreign-plug.json",
+        KeepAway,
+        "flat parallel pins fit no socket in Northern Ireland, and the connector's earth hole is empty",
+        &["plug-foreign", "earth-contact-absent", "cores-too-few", "flex-unsuitable", "maker-not-named"],
+    ),
+    case(
+        "cord-set-c19-thin.json",
+        KeepAway,
+        "a two-wire flex of 0.75 mm² has no earth and feeds a 16 A connector",
+        &[
+            "cores-too-few",
+            "connector-earth-open",
+            "earth-open",
+            "connector-above-flex",
+            "connector-above-plug",
+            "plug-wired-wrong",
+            "cord-grip-on-cores",
+            "strand-outside-terminal",
+            "plug-head-detaches",
+            "flex-unsuitable",
+        ],
+    ),
+    case(
+        "lead-with-usb-ni.json",
+        KeepAway,
+        "less than a megohm and a single Y2 capacitor between the mains and a telephone; used in the wet with a PVC flex",
+        &[
+            "output-not-isolated",
+            "mains-to-touch-path-short",
+            "creepage-or-clearance-short",
+            "switch-in-neutral",
+            "outdoor-promise-unmet",
+            "recalled-product",
+            "conformity-mark-missing",
+            "promised-part-missing",
+            "surge-part-unprotected",
+            "switch-unmarked",
+        ],
+    ),
+    case(
+        "lead-with-rcd-live.json",
+        KeepAway,
+        "an RCD that trips late protects nobody",
+        &["rcd-fails", "indicator-misreads"],
+    ),
+    case(
+        "lead-that-leaks-live.json",
+        KeepAway,
+        "it broke down at 1250 V, leaks 2 mA to the hand and runs at 96 °C",
+        &["withstand-broke-down", "leakage-high", "runs-hot"],
+    ),
+    case(
+        "worn-lead-opened.json",
+        KeepAway,
+        "burnt, broken, wired wrong and opened by hand",
+        &[
+            "scorched-inside",
+            "conductor-can-stray",
+            "internal-wire-thin",
+            "internal-colour-wrong",
+            "earth-not-connected",
+            "earth-intermittent",
+            "polarity-reversed",
+            "line-open",
+            "neutral-open",
+            "pole-shorted",
+            "neutral-earth-joined",
+            "insulation-low",
+            "fuse-not-in-line",
+            "sheath-thin",
+            "insulation-thin",
+            "earth-colour-wrong",
+            "line-neutral-colour-wrong",
+            "live-contact-steel",
+            "joint-in-flex",
+            "sleeve-missing",
+            "readings-inconsistent",
+        ],
+    ),
+    case(
+        "crude-fake-lead.json",
+        KeepAway,
+        "a glass fuse above 13 A, a plastic earth pin, and shutters that one stick opens",
+        &[
+            "fuse-standard-wrong",
+            "fuse-above-rating",
+            "fuse-size-off",
+            "fuse-underweight",
+            "earth-pin-plastic",
+            "earth-pin-not-first",
+            "sleeve-damaged",
+            "sleeve-on-earth",
+            "pins-of-rolled-sheet",
+            "pin-near-edge",
+            "pin-width-off",
+            "pin-thickness-off",
+            "pin-length-off",
+            "pin-spacing-off",
+            "shutter-opens-to-single-pin",
+            "plug-fits-upside-down",
+            "socket-loose",
+            "socket-two-pin",
+            "socket-without-earth",
+            "rating-above-plug",
+            "rating-missing",
+            "total-rating-unmarked",
+            "flex-unmarked",
+            "plug-undersized",
+        ],
+    ),
+    case(
+        "severed-and-bridged.json",
+        KeepAway,
+        "foil in place of a fuse, and pins at the other end of the flex",
+        &["fuse-link-bridged", "plug-both-ends", "severed-plug", "shutter-missing"],
+    ),
+    case("broken-fuse-holder.json", KeepAway, "the fuse's clips are within reach", &["fuse-carrier-missing"]),
+    case("unmarked-fuse-lead.json", DoNotAccept, "BS 1362 asks for print on every fuse", &["fuse-unmarked"]),
+    case(
+        "thin-flex-for-fuse.json",
+        KeepAway,
+        "13 A behind 0.5 mm² and a 13 A fuse: the flex is the fuse. Its print names no maker, and no thread does",
+        &["fuse-over-flex", "flex-thin-for-fuse", "flex-maker-missing", "diameter-off"],
+    ),
+];
