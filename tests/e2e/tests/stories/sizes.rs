@@ -12,6 +12,10 @@ const TOO_WIDE: &str =
     "document.documentElement.scrollWidth <= innerWidth ? [] : Array.from(document.querySelectorAll('body *'))
     .filter((element) => element.getBoundingClientRect().right > innerWidth + 1)
     .map((element) => element.tagName + '.' + element.className)";
+/// How far the screen of a sample can be moved away, and the verdict with it.
+const MOVES: &str =
+    "document.querySelector('.looking') === null || document.documentElement.scrollHeight <= innerHeight
+    ? [] : [document.documentElement.scrollHeight]";
 /// What a thumb in the dock would miss: less than 44 points high.
 const TOO_LOW: &str = "Array.from(document.querySelectorAll('.dock :is(button, a, label, input, select)'))
     .map((element) => [element.innerText || element.className, element.getBoundingClientRect().height])
@@ -59,7 +63,7 @@ async fn every_screen_fits_a_small_phone_a_desk_and_the_dark() -> Result<()> {
                 if size_now != json!([width, height]) {
                     amiss.push(json!(["zoomed out", size, screen, size_now]));
                 }
-                for (what, look_for) in [("too wide", TOO_WIDE), ("too low", TOO_LOW)] {
+                for (what, look_for) in [("too wide", TOO_WIDE), ("moves", MOVES), ("too low", TOO_LOW)] {
                     let found = phone.eval(look_for).await?;
                     if found != json!([]) {
                         amiss.push(json!([what, size, screen, found]));
