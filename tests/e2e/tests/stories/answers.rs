@@ -94,7 +94,7 @@ pub const SOUND_BY_METER: Script = &[
     ("earth-while-bent", One("steady")),
     ("pole-resistance", Type("OL\n")),
     ("insulation-test", One("500-v")),
-    ("insulation", Type("> 999 MΩ\n")),
+    ("insulation", Read("> 999 MΩ\n", "insulation-tester")),
     ("room-temperature", Type("20\n")),
     ("opened", One("opened")),
     ("seen-inside", Any(&[])),

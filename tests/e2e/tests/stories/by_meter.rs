@@ -28,20 +28,25 @@ async fn examination_goes_on_where_the_browser_was_killed() -> Result<()> {
     phone.screenshot("half-typed").await?;
     let said = phone.texts(".sentence").await?;
     assert!(said.len() > 40, "{said:?}");
+    // A tab that dies keeps what was typed; a browser that is killed writes it down too late.
+    phone.reload().await?;
+    phone.wait_for(FIELD).await?;
+    assert_eq!(phone.eval(&format!("document.querySelector('{FIELD}').value")).await?, "0R0");
+    assert_eq!(phone.texts(".sentence").await?, said);
+    phone.screenshot("half-typed-after-a-reload").await?;
+
     let walked = inspector.progress();
     let phone = Phone::again(phone.kill()?).await?;
-
     phone.goto(&host.origin()).await?;
     phone.wait_until(RUNNING).await?;
     phone.tap("a.sample").await?;
     phone.wait_for(FIELD).await?;
     assert_eq!(phone.texts(".sentence").await?, said);
-    assert_eq!(phone.eval(&format!("document.querySelector('{FIELD}').value")).await?, "0R0");
     phone.screenshot("after-the-restart").await?;
 
     let mut inspector = Walker::resume(&phone, walked);
-    phone.type_text(FIELD, "37\n").await?;
-    phone.wait_for_text(".sentence", "37 mΩ").await?;
+    phone.type_text(FIELD, "0R037\n").await?;
+    phone.wait_for_text(".sentence", "0.037\u{a0}Ω").await?;
     assert_eq!(inspector.walk().await?, "live-competent");
     assert_eq!(verdict(&phone).await?, "nothing-wrong-seen");
     Ok(())
@@ -56,7 +61,6 @@ async fn sound_lead_is_said_to_be_so_in_how_many_of_how_many() -> Result<()> {
     assert_eq!(inspector.walk_to("core-resistance").await?, "core-resistance");
     phone.screenshot("core-resistance").await?;
     assert_eq!(inspector.walk_to("strand-count").await?, "strand-count");
-    assert_eq!(verdict(&phone).await?, "nothing-wrong-seen");
     phone.screenshot("strand-count").await?;
     assert_eq!(inspector.walk().await?, "live-competent", "the live part is for others");
     assert_eq!((inspector.asked("earth-resistance"), inspector.asked("core-resistance")), (4, 3));

@@ -3,4 +3,9 @@
 mod answers;
 mod by_eye;
 mod by_meter;
+mod file;
+mod hostile;
+mod picture;
+mod sizes;
+mod statement;
 mod walker;
