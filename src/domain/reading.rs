@@ -48,7 +48,7 @@ impl Reading {
         let fixed = if fixed_unit.kind() == Q::KIND { difference_in_base(fixed, fixed_unit) } else { 0.0 };
         let half_width = accuracy.of_reading * value.base().abs() + accuracy.digits * step + fixed;
         let u = libm::hypot(half_width / libm::sqrt(3.0), step / libm::sqrt(12.0));
-        Some(Measured::new(value, Q::from_base(u)))
+        (is_within_reach(value) && u < FARTHEST).then(|| Measured::new(value, Q::from_base(u)))
     }
 
     /// The instrument's standard uncertainty for this reading; `None` for anything but a number.
@@ -78,7 +78,7 @@ impl Reading {
     /// A value that the measurand is certainly above, where the display said so.
     pub fn above<Q: Measurand>(&self) -> Option<Q> {
         match self.shown {
-            Shown::Above(amount) => amount.to(),
+            Shown::Above(amount) => amount.to().filter(|value: &Q| is_within_reach(*value)),
             Shown::Value(_) | Shown::Below(_) | Shown::Open => None,
         }
     }
@@ -86,7 +86,7 @@ impl Reading {
     /// A value that the measurand is certainly below, where the display said so.
     pub fn below<Q: Measurand>(&self) -> Option<Q> {
         match self.shown {
-            Shown::Below(amount) => amount.to(),
+            Shown::Below(amount) => amount.to().filter(|value: &Q| is_within_reach(*value)),
             Shown::Value(_) | Shown::Above(_) | Shown::Open => None,
         }
     }
@@ -94,6 +94,13 @@ impl Reading {
     fn step_in_base(&self, kind: QuantityKind) -> Option<f64> {
         (self.step.kind() == kind).then(|| self.step.in_unit(self.unit).map(|n| difference_in_base(n, self.unit)))?
     }
+}
+
+/// More base units of anything than an instrument shows. A number beyond it, written by hand into a file, is no reading.
+const FARTHEST: f64 = 1e15;
+
+fn is_within_reach<Q: Measurand>(value: Q) -> bool {
+    value.base().abs() < FARTHEST
 }
 
 /// A difference of `n` units in base units: unlike a value it knows no zero point.

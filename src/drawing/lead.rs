@@ -5,8 +5,8 @@ use super::svg::Svg;
 /// The print along a flex.
 pub fn flex_print() -> String {
     Svg::new(100.0, 24.0, "A flex with print along it: type, number of cores and their size.")
-        .path("M2 9 q24 -5 48 0 t48 0", "s")
-        .path("M2 17 q24 -5 48 0 t48 0", "s")
+        .line((-20.0, 7.0), (120.0, 7.0), "s")
+        .line((-20.0, 17.0), (120.0, 17.0), "s")
         .words((50.0, 14.6), "middle", "H05VV-F 3G1.25 mm²")
         .into_string()
 }

@@ -16,7 +16,7 @@ pub fn of(question: &str) -> Option<String> {
         "fuse-length" | "fuse-diameter" => plug::fuse_alone(),
         "flex-print" => lead::flex_print(),
         "core-count" | "earth-colour" | "core-resistance" => lead::flex_cut(),
-        "socket-holes" | "shutters" | "earth-holes" => lead::socket_face(),
+        "shutters" | "earth-holes" => lead::socket_face(),
         "earth-path" | "earth-resistance" => lead::earth_reading(),
         "pole-path" | "pole-resistance" => lead::pole_reading(),
         _ => return None,

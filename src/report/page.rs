@@ -89,7 +89,9 @@ impl Writer<'_> {
     }
 
     fn wrong(&self, page: &mut Markup) {
-        self.findings(page, words::WHAT_IS_WRONG, |f| f.outcome() == Conformity::Nonconforming);
+        let is_bad_sign = |f: &Finding| f.judgement.severity == Severity::BadSign;
+        self.findings(page, words::WHAT_IS_WRONG, |f| f.outcome() == Conformity::Nonconforming && !is_bad_sign(f));
+        self.findings(page, words::BAD_SIGNS, |f| f.outcome() == Conformity::Nonconforming && is_bad_sign(f));
     }
 
     fn doubtful(&self, page: &mut Markup) {
@@ -103,16 +105,19 @@ impl Writer<'_> {
             return;
         }
         page.element("h2", "", heading);
+        let mut above = String::new();
         for finding in wanted {
-            self.finding(page, finding);
+            above = self.finding(page, finding, &above);
         }
     }
 
-    fn finding(&self, page: &mut Markup, finding: &Finding) {
+    /// One finding under its sentence; the sentence stands only once above findings that share it. Returns it.
+    fn finding(&self, page: &mut Markup, finding: &Finding, above: &str) -> String {
         let home = self.said.iter().find(|s| s.findings.iter().any(|f| f.code == finding.code));
         let bar = Bar::of(finding);
+        let heading = home.map_or_else(|| capital(check::of(finding.code).wrong), |s| s.text.clone());
         page.open("section", &format!("said bar-{}", bar.code()))
-            .element("h3", "", home.map_or_else(|| capital(check::of(finding.code).wrong), |s| s.text.clone()).as_str())
+            .element("h3", "", if heading == above { "" } else { &heading })
             .element("p", "", &format!("{}: {}.", capital(reason::label(finding)), check::of(finding.code).wrong))
             .element("p", "", &reason::reason(finding, self.kind));
         for line in reason::numbers(finding, self.kind) {
@@ -123,10 +128,11 @@ impl Writer<'_> {
             .element("p", "", reason::settles(finding))
             .element("p", "", reason::bearing(finding))
             .element("p", "source", &words::held_against(&against));
-        if let Some(home) = home {
+        if let Some(home) = home.filter(|_| heading != above) {
             self.photos_of(page, home);
         }
         page.close("section");
+        heading
     }
 
     /// Dangers of which only print speaks: what the maker claims, and nobody saw or measured.

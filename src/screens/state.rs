@@ -261,7 +261,10 @@ impl Samples {
     /// Says, once on this device, that no network is needed any more.
     pub fn tell_once_offline_ready(self) {
         if settings::say_offline_ready_once() {
-            self.tell(Notice { text: words::OFFLINE_READY.to_owned(), is_fault: false, undo_delete: None });
+            let text = words::OFFLINE_READY.to_owned();
+            self.tell(Notice { text: text.clone(), is_fault: false, undo_delete: None });
+            let close = move || self.notices.update(|notices| notices.retain(|(_, notice)| notice.text != text));
+            set_timeout(close, core::time::Duration::from_secs(8));
         }
     }
 

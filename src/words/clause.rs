@@ -9,7 +9,12 @@ pub fn citation(clause: &Clause) -> String {
     }
     let mut said = clause.publication.to_owned();
     if !clause.edition.is_empty() {
-        said.push(':');
+        // A standard's edition follows a colon, a law's year follows its name.
+        said.push(if clause.publication.contains("Regulation") || clause.publication.contains(" Act") {
+            ' '
+        } else {
+            ':'
+        });
         said.push_str(clause.edition);
     }
     if !clause.clause.is_empty() {

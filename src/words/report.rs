@@ -8,18 +8,20 @@ pub const WHAT_THIS_IS: &str =
 /// Heading.
 pub const WHAT_IS_WRONG: &str = "What is wrong with it";
 /// Heading.
+pub const BAD_SIGNS: &str = "Bad signs, which decide nothing";
+/// Heading.
 pub const COULD_NOT_BE_TOLD: &str = "What could not be told";
 /// Heading.
-pub const ONLY_PRINT: &str = "Dangers of which only print speaks";
+pub const ONLY_PRINT: &str = "Dangers that only print denies";
 /// Said under it.
 pub const ONLY_PRINT_MEANS: &str =
-    "The print denies them. Print is what the maker claims; it shows nothing, so these count as not tested.";
+    "Only the maker’s own print speaks against these. Print shows nothing: they count as not tested.";
 /// Said under the heading of what nobody looked at.
 pub const NOT_LOOKED_MEANS: &str = "Nothing is said about these, good or bad.";
 /// Begins the dangers among them.
-pub const DANGERS: &str = "Dangers: ";
+pub const DANGERS: &str = "Dangers nobody looked for: ";
 /// Begins the rest.
-pub const OTHERS: &str = "Other things: ";
+pub const OTHERS: &str = "Other things nobody looked for: ";
 /// Heading.
 pub const WHAT_WAS_SEEN: &str = "What was seen, step by step";
 /// Heading.

@@ -9,7 +9,7 @@ pub const START_LOOKING: &str = "Start looking";
 /// Goes on with an examination.
 pub const CARRY_ON_LOOKING: &str = "Carry on looking";
 /// Takes a file back.
-pub const TAKE_BACK: &str = "Take a file back";
+pub const TAKE_BACK: &str = "Open a saved file";
 /// Label of the search field.
 pub const SEARCH: &str = "Search all samples";
 /// Nothing matches the search.
@@ -37,7 +37,7 @@ pub const THAT_IS_ALL: &str = "that is all I see";
 /// Answer where print is asked for.
 pub const NOTHING_PRINTED: &str = "nothing is printed there";
 /// Confirms a typed value.
-pub const PUT_DOWN: &str = "Put it down";
+pub const PUT_DOWN: &str = "Write it down";
 /// Opens the help of a question.
 pub const HOW_TO_LOOK: &str = "how to look, and why";
 /// Attaches a photo.
@@ -128,3 +128,5 @@ pub const PRINT: &str = "What is printed there, letter by letter";
 pub const READ_WITH: &str = "read with";
 /// Unfolds what is seldom wanted.
 pub const MORE: &str = "more: look next, what nobody looked at, delete";
+/// Offered with the advice to stop.
+pub const STOP_HERE: &str = "Stop here: make the file";

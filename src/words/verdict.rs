@@ -42,7 +42,7 @@ pub fn reach(assessment: &Assessment) -> String {
 pub const fn advice(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::KeepAway => {
-            "Do not plug it in. Do not post it back, resell it or bin it whole: set it aside, label it, and tell the market’s authority."
+            "Do not plug it in. Do not post it back, resell it or bin it whole: set it aside, label it, and tell the authority (in the UK: Trading Standards)."
         }
         Verdict::DoNotAccept => "It breaks a rule. Do not buy, sell or hand it on as it is.",
         Verdict::NotDecided => "Do not use it meanwhile.",

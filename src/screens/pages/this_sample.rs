@@ -146,6 +146,7 @@ fn Enough(
     assessment: Memo<Assessment>,
 ) -> impl IntoView {
     let is_danger = Memo::new(move |_| assessment.with(|a| a.findings.iter().any(|f| f.breaks(Severity::Danger))));
+    let file = Way::File(record.with_untracked(|record| record.id.clone()));
     let first = move || match record.with(|record| record.examination.equipment) {
         Equipment::Eyes => verdict::ENOUGH,
         Equipment::HandTools | Equipment::Meters => verdict::ENOUGH_TO_DECIDE,
@@ -156,6 +157,8 @@ fn Enough(
                 <b>{first}</b>
                 " "
                 {move || assessment.with(|a| verdict::advice(a.verdict))}
+                " "
+                {let file = file.clone(); move || view! { <Link to=file.clone()>{words::STOP_HERE}</Link> }}
             </p>
         </Show>
     }

@@ -1,12 +1,21 @@
 //! Scrolling a part of the page.
 
+/// Scrolls the first element of a selector to its beginning, once what was just changed is painted.
+pub fn to_start_of(selector: &'static str) {
+    later(selector, |element| element.set_scroll_top(0));
+}
+
 /// Scrolls the first element of a selector to its end, once what was just changed is painted.
 pub fn to_end_of(selector: &'static str) {
-    let scroll = move || {
+    later(selector, |element| element.set_scroll_top(element.scroll_height()));
+}
+
+fn later(selector: &'static str, scroll: impl Fn(&web_sys::Element) + 'static) {
+    let found = move || {
         let found = web_sys::window().and_then(|window| window.document()).map(|page| page.query_selector(selector));
         if let Some(Ok(Some(element))) = found {
-            element.set_scroll_top(element.scroll_height());
+            scroll(&element);
         }
     };
-    leptos::prelude::set_timeout(scroll, core::time::Duration::from_millis(30));
+    leptos::prelude::set_timeout(found, core::time::Duration::from_millis(30));
 }

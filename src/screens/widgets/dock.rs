@@ -10,7 +10,9 @@ use crate::domain::sample::Place;
 use crate::domain::view::View;
 use crate::domain::walk;
 use crate::record::Record;
+use crate::screens::platform::scroll;
 use crate::screens::state::Samples;
+use crate::screens::way::{Link, Way};
 use crate::words::{question, screens, verdict, which};
 
 /// Where the dock stands.
@@ -55,6 +57,8 @@ pub fn Dock(
     at: RwSignal<At>,
 ) -> impl IntoView {
     let asked = Memo::new(move |_| record.with(|record| at.get().question(record)));
+    // A long list of answers may have been scrolled: the next question begins at its beginning.
+    Effect::new(move |_| asked.with(|_| scroll::to_start_of(".asked")));
     view! {
         <section class="dock" aria-live="polite">
             <PlaceLine record asked at />
@@ -147,24 +151,27 @@ fn Asked(
         <div class="asked" data-question=question.id>
             <h2 class="asks">{asks}</h2>
             {(!words.caution.is_empty()).then(|| view! { <p class="caution">{words.caution}</p> })}
-            <div class="drawing" inner_html=crate::drawing::of(question.id).unwrap_or_default()></div>
-            <Show when=move || !withdrawn() fallback=|| view! { <p class="caution">{screens::LIVE_WITHDRAWN}</p> }>
-                <Answers question target current=current.clone() answer id=id.clone() />
-            </Show>
-            <div class="tools">
-                <button class="tool" aria-expanded=move || help_open.get().to_string() on:click=move |_| help_open.update(|open| *open = !*open)>
-                    {screens::HOW_TO_LOOK}
-                </button>
-                <PhotoTool id=photo_id question target />
-                <button class="tool" id="later" on:click=move |_| answer.run(Answer::Later)>{screens::LATER}</button>
-                <button class="tool" id="undo" disabled=move || !can_undo() on:click=undo>{screens::UNDO}</button>
-            </div>
             <Show when=move || help_open.get()>
                 <div class="help">
                     <p>{words.look}</p>
                     <p>{words.why}</p>
                 </div>
             </Show>
+            <div class="drawing" inner_html=crate::drawing::of(question.id).unwrap_or_default()></div>
+            <Show when=move || !withdrawn() fallback=|| view! { <p class="caution">{screens::LIVE_WITHDRAWN}</p> }>
+                <Answers question target current=current.clone() answer id=id.clone() />
+            </Show>
+            <div class="tools">
+                <button class="tool" aria-expanded=move || help_open.get().to_string() on:click=move |_| {
+                        help_open.update(|open| *open = !*open);
+                        scroll::to_start_of(".asked");
+                    }>
+                    {screens::HOW_TO_LOOK}
+                </button>
+                <PhotoTool id=photo_id question target />
+                <button class="tool" id="later" on:click=move |_| answer.run(Answer::Later)>{screens::LATER}</button>
+                <button class="tool" id="undo" disabled=move || !can_undo() on:click=undo>{screens::UNDO}</button>
+            </div>
         </div>
     }
 }
@@ -201,6 +208,7 @@ fn AllLooked(
 ) -> impl IntoView {
     let samples = expect_context::<Samples>();
     let id = record.with_untracked(|record| record.id.clone());
+    let file = Way::File(id.clone());
     let equipment = move || record.with(|record| record.examination.equipment);
     let more = crate::domain::sample::Equipment::ALL;
     view! {
@@ -224,6 +232,7 @@ fn AllLooked(
                         .collect_view()
                 }}
             </ul>
+            <p><Link to=file class="answer decisive">{screens::MAKE_FILE}</Link></p>
         </div>
     }
 }

@@ -44,10 +44,8 @@ pub fn ReadingField(
     );
     let unit = RwSignal::new(before.as_ref().map_or(first_unit, |reading| reading.unit));
     let with = RwSignal::new(before.as_ref().map_or(first_instrument, |reading| reading.instrument));
-    let tried = RwSignal::new(false);
     let parsed = Memo::new(move |_| typed::parse_reading(&text.read(), kind, unit.get(), with.get()));
     let put_down = move || {
-        tried.set(true);
         if let Ok(reading) = parsed.get_untracked() {
             settings::forget_draft();
             settings::remember_instrument(reading.instrument);
@@ -67,7 +65,7 @@ pub fn ReadingField(
     let said = move || {
         match parsed.get() {
         Ok(reading) => view! { <p class="said-back">{number::reading(&reading)}</p> }.into_any(),
-        Err(problem) if tried.get() && !text.read().is_empty() || text.read().len() > 2 => {
+        Err(problem) if !text.read().is_empty() => {
             view! { <p class="problem" role="alert">{problem.message()} " " <span class="hint">{problem.hint()}</span></p> }
                 .into_any()
         }

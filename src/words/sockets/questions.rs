@@ -46,7 +46,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "socket-holes",
-        asks: "Does any socket have holes like these?",
+        asks: "Is any socket odd in one of these ways?",
         answers: &[
             AnswerWords {
                 code: "other-plugs-fit",

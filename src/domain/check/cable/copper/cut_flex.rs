@@ -7,6 +7,7 @@ use crate::domain::instrument::Instrument;
 use crate::domain::physics::conductor::{at_20, per_length, usual_room};
 use crate::domain::quantity::{
     Area, ElectricCurrent, ElectricalResistance, Length, Measurand, ResistancePerLength, ThermodynamicTemperature,
+    degrees_celsius, millimetres,
 };
 use crate::domain::question::{Core, Target};
 use crate::domain::reading::Reading;
@@ -94,19 +95,19 @@ impl<'a> CutFlex<'a> {
     /// What an examination tells of it.
     pub fn of(view: &View<'a>) -> Self {
         let length = |question| view.reading(question, Target::Sample).and_then(Reading::measured::<Length>);
-        let above_zero = |length: &Measured<Length>| length.value.base() > 0.0;
+        let no_slip = |length: &Measured<Length>| length.value >= millimetres(1.0);
         Self {
             cores: view
                 .cores()
                 .iter()
                 .map(|&core| (core, view.answer(facts::CORE_RESISTANCE, Target::Core(core))))
                 .collect(),
-            piece: length(facts::PIECE_LENGTH).filter(above_zero),
-            room: view.reading(facts::ROOM_TEMPERATURE, Target::Sample).and_then(Reading::measured),
+            piece: length(facts::PIECE_LENGTH).filter(no_slip),
+            room: view.reading(facts::ROOM_TEMPERATURE, Target::Sample).and_then(Reading::measured).filter(is_a_room),
             area: view.area_to_hold_to(),
             current: view.claimed_current(),
-            diameter: length(facts::FLEX_DIAMETER).filter(above_zero),
-            length: view.flex_length().filter(above_zero),
+            diameter: length(facts::FLEX_DIAMETER).filter(no_slip),
+            length: view.flex_length().filter(no_slip),
             fuse: match view.one(facts::FUSE_RATING) {
                 Some("3" | "5" | "10") => Fuse::Smaller,
                 _ => Fuse::UpTo13A,
@@ -201,4 +202,10 @@ pub fn carries_leads(reading: &Reading) -> bool {
 
 fn is_resistance(measured: &Measured<ElectricalResistance>) -> bool {
     measured.value.base() >= 0.0
+}
+
+/// Whether somebody could stand there with a meter: from 40 K of frost to 80 °C. Any other reading is a slip, and the room counts as
+/// not read.
+fn is_a_room(room: &Measured<ThermodynamicTemperature>) -> bool {
+    degrees_celsius(-40.0) <= room.value && room.value <= degrees_celsius(80.0)
 }

@@ -65,6 +65,11 @@ pub fn judge(flex: &CutFlex) -> Judgement {
     let Some(current) = flex.current else {
         return Judgement::cannot_tell(Danger, Reason::Needs(Needed::ClaimedCurrent));
     };
+    let carries = most_current(&loaded);
+    if !carries.value.base().is_finite() {
+        // Numbers that no instrument shows, written by hand into a file, lead to no current at all.
+        return Judgement::cannot_tell(Danger, Reason::OutOfRange);
+    }
     let heat = verdict_of(&loaded, current);
     let outcome = match heat {
         Heat::Overheats => Conformity::Nonconforming,
@@ -83,7 +88,6 @@ pub fn judge(flex: &CutFlex) -> Judgement {
             Judgement::cannot_tell(Danger, reason)
         }
     };
-    let carries = most_current(&loaded);
     let limit = Limit::AtLeast(current);
     let probability = limit.conformance(&carries);
     judgement.with_evidence(vec![evidence(Target::Sample, &carries, &limit, probability, outcome)])
