@@ -82,8 +82,15 @@ impl Samples {
             self.tell(Notice { text: faults::unreadable_sample(&fault), is_fault: true, undo_delete: None });
         }
         let mut records: Vec<Record> = read.into_iter().filter_map(Result::ok).collect();
+        // Whoever is quicker than the store is at the start has a sample that it does not hold yet.
+        let begun = if self.is_loading.get_untracked() { self.records.get_untracked() } else { Vec::new() };
+        records.retain(|record| begun.iter().all(|begun| begun.id != record.id));
+        records.extend(begun.iter().cloned());
         records.sort_by(|a, b| b.changed.cmp(&a.changed));
         self.records.set(records);
+        for record in begun {
+            self.save(record, None);
+        }
     }
 
     /// Whether the stored samples are still being read.

@@ -121,6 +121,14 @@ impl Phone {
         self.develop("Emulation.setDeviceMetricsOverride", size).await
     }
 
+    /// Runs this script before anything else on every page from now on.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn run_first(&self, script: &str) -> Result<()> {
+        self.develop("Page.addScriptToEvaluateOnNewDocument", json!({ "source": script })).await
+    }
+
     async fn develop(&self, method: &str, parameters: Value) -> Result<()> {
         self.browser()?.cdp().send_raw(method, parameters).await?;
         Ok(())

@@ -42,6 +42,51 @@ async fn answers_are_taken_back_and_given_anew() -> Result<()> {
     Ok(())
 }
 
+/// Holds the app's database for some seconds, as a slow phone would, and leaves it as it was.
+const SLOW_STORE: &str = "if (location.pathname === '/new') {
+    window.storeIsHeld = true;
+    const asked = indexedDB.open('plugwary', 1);
+    asked.onupgradeneeded = () => {
+        const store = asked.result.createObjectStore('held');
+        const until = performance.now() + 4000;
+        const hold = () => {
+            if (performance.now() < until) store.get(0).onsuccess = hold; else asked.transaction.abort();
+        };
+        hold();
+    };
+    asked.onerror = (event) => {
+        window.storeIsHeld = false;
+        event.preventDefault();
+    };
+}";
+/// How many examinations are stored.
+const STORED: &str = "new Promise((tell) => {
+    const asked = indexedDB.open('plugwary');
+    asked.onsuccess = () => {
+        const count = asked.result.transaction('examinations').objectStore('examinations').count();
+        count.onsuccess = () => tell(count.result);
+        asked.result.close();
+    };
+})";
+
+#[tokio::test]
+async fn sample_that_is_begun_before_the_store_is_open_is_kept() -> Result<()> {
+    let host = host()?;
+    let phone = Phone::fresh("quicker-than-the-store").await?;
+    phone.run_first(SLOW_STORE).await?;
+    phone.goto(&format!("{}/new", host.origin())).await?;
+    phone.tap("#begin").await?;
+    phone.tap(".asked [data-answer=uk-three-pin]").await?;
+    phone.wait_for_text(".sentence", "three flat British pins").await?;
+    assert_eq!(phone.eval("window.storeIsHeld").await?, true, "the store was open already");
+    phone.wait_until("window.storeIsHeld === false").await?;
+    phone.wait_until(&format!("{STORED}.then((count) => count === 1)")).await?;
+    phone.wait_for_text(".sentence", "three flat British pins").await?;
+    phone.reload().await?;
+    phone.wait_for_text(".sentence", "three flat British pins").await?;
+    Ok(())
+}
+
 #[tokio::test]
 async fn sample_is_found_thrown_away_and_brought_back() -> Result<()> {
     let host = host()?;

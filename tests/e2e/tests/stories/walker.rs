@@ -10,9 +10,9 @@ use crate::answers::{Do, Script};
 
 /// True once the program runs: it has taken away what stands in its place until then.
 pub const RUNNING: &str = "window.plugwaryShell !== undefined && document.getElementById('first-paint') === null";
-/// What is asked and how much was said: together they change with every answer, even where the next question is the same of another socket.
-const ASKED: &str = "document.querySelector('.asked').dataset.question + ' after '
-    + document.querySelectorAll('.statement .said[data-question]').length";
+/// What is asked, in words that say of which socket, core or place; `null` while the screen changes.
+const ASKED: &str = "(() => { const asked = document.querySelector('.asked');
+    return asked && asked.dataset.question + ': ' + asked.querySelector('.asks').textContent; })()";
 /// What the dock asks where nothing is left to be asked.
 pub const ALL_LOOKED: &str = "all-looked";
 
@@ -113,7 +113,7 @@ impl<'a> Walker<'a> {
             Do::Nothing => self.tap_answer("nothing").await?,
             Do::CannotTell => self.tap("#cannot-tell").await?,
         }
-        self.phone.wait_until(&format!("({ASKED}) !== {before}")).await
+        self.phone.wait_until(&format!("![null, {before}].includes({ASKED})")).await
     }
 
     /// How many times a question was answered so far.
@@ -123,6 +123,7 @@ impl<'a> Walker<'a> {
 
     /// The id of the question that is asked now.
     pub async fn question(&self) -> Result<String> {
+        self.phone.wait_for(".asked").await?;
         let asked = self.phone.eval("document.querySelector('.asked').dataset.question").await?;
         asked.as_str().map(str::to_owned).context("nothing is asked")
     }
