@@ -104,6 +104,8 @@ fn every_reason_reads_as_accepted() {
             }
         }
     }
-    let text: String = reasons.iter().map(|((sort, outcome), words)| format!("{sort}, {outcome}\n{words}")).collect();
+    let paragraphs: Vec<String> =
+        reasons.iter().map(|((sort, outcome), words)| format!("{sort}, {outcome}\n{words}")).collect();
+    let text = paragraphs.concat();
     accepted("reasons", &text);
 }

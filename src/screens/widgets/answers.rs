@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::typed::{PrintedField, ReadingField};
 use crate::domain::examination::Answer;
 use crate::domain::question::{Ask, Question, Target};
-use crate::words::{question, screens};
+use crate::words::{question, screens, typed};
 
 /// Every way to answer one question.
 #[component]
@@ -126,6 +126,9 @@ fn Counted(
     /// Puts an answer down.
     answer: Callback<Answer>,
 ) -> impl IntoView {
+    if high > MOST_TO_TAP {
+        return view! { <CountField low high answer /> }.into_any();
+    }
     let numbers = (low..=high).map(|n| {
         let chosen = current == Some(Answer::Count(n));
         view! {
@@ -134,5 +137,54 @@ fn Counted(
             </button>
         }
     });
-    view! { <div class="numbers-line">{numbers.collect_view()}</div> }
+    view! { <div class="numbers-line">{numbers.collect_view()}</div> }.into_any()
+}
+
+/// More numbers than this are typed.
+const MOST_TO_TAP: u8 = 24;
+
+/// A whole number that is typed.
+#[component]
+fn CountField(
+    /// The fewest.
+    low: u8,
+    /// The most.
+    high: u8,
+    /// Puts an answer down.
+    answer: Callback<Answer>,
+) -> impl IntoView {
+    let text = RwSignal::new(String::new());
+    let counted = Memo::new(move |_| typed::parse_count(&text.read(), low, high));
+    let put_down = move || {
+        if let Ok(count) = counted.get_untracked() {
+            answer.run(Answer::Count(count));
+        }
+    };
+    let on_enter = move |event: leptos::ev::KeyboardEvent| {
+        if event.key() == "Enter" {
+            event.prevent_default();
+            put_down();
+        }
+    };
+    let problem = move || match counted.get() {
+        Err(problem) if !text.read().is_empty() => format!("{}. {}", problem.message(), problem.hint()),
+        _ => String::new(),
+    };
+    view! {
+        <div class="field">
+            <input
+                class="value"
+                type="text"
+                inputmode="numeric"
+                autocomplete="off"
+                enterkeyhint="next"
+                aria-label=screens::VALUE
+                prop:value=text
+                on:input=move |event| text.set(event_target_value(&event))
+                on:keydown=on_enter
+            />
+        </div>
+        <p class="problem-line">{problem}</p>
+        <button class="answer decisive" data-answer="put-down" on:click=move |_| put_down()>{screens::PUT_DOWN}</button>
+    }
 }

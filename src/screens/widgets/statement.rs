@@ -6,7 +6,7 @@ use super::dock::At;
 use crate::domain::assess::Assessment;
 use crate::domain::finding::Finding;
 use crate::domain::sample::Kind;
-use crate::record::Record;
+use crate::record::{Photo, Record};
 use crate::words::statement::{Bar, Sentence, homeless, sentences};
 use crate::words::{check, clause, reason, screens, verdict};
 
@@ -31,7 +31,10 @@ pub fn Statement(
                 let place = sentence.question.place;
                 let heading = (last.replace(place) != Some(place))
                     .then(|| view! { <h2 class="place">{verdict::place(place, kind)}</h2> });
-                view! { {heading} <SentenceLine sentence kind at /> }
+                let belongs =
+                    |photo: &&Photo| photo.question == sentence.question.id && photo.target == sentence.target;
+                let photos = screens::photos(record.photos.iter().filter(belongs).count());
+                view! { {heading} <SentenceLine sentence photos kind at /> }
             })
             .collect_view();
         let also = homeless(&record.examination, &assessment);
@@ -50,6 +53,8 @@ pub fn Statement(
 fn SentenceLine<'a>(
     /// The sentence.
     sentence: Sentence<'a>,
+    /// How many photos belong to it, in words; empty where there are none.
+    photos: String,
     /// The kind of sample.
     kind: Kind,
     /// Where the dock stands.
@@ -65,6 +70,7 @@ fn SentenceLine<'a>(
                 {sentence.text}
                 {(bar > Bar::Thin).then(|| view! { <span class="bar-word">{bar.word()}</span> })}
             </button>
+            {(!photos.is_empty()).then(|| view! { <p class="small">{photos}</p> })}
             {sentence.findings.into_iter().map(|finding| view! { <FindingLines finding kind with_name=WithName::No /> }).collect_view()}
             {source}
         </div>

@@ -106,7 +106,7 @@ pub const SOUND_BY_METER: Script = &[
     ("core-count", One("three")),
     ("core-magnet", One("none")),
     ("core-scrape", One("red")),
-    ("strand-count", Count(30)),
+    ("strand-count", Type("30\n")),
     ("ten-strands-width", Type("2,50\n")),
     ("piece-length", Type("2,00\n")),
     ("core-resistance", Read("25,1 mΩ\n", "four-wire-meter")),
@@ -132,6 +132,6 @@ pub const LETHAL_WITH_GOOD_PRINT: Script = &[
     ("earth-joined-to", One("nothing")),
     ("core-resistance", Read("0,21\n", "four-wire-meter")),
     ("cores-joined", Read("70 mΩ\n", "four-wire-meter")),
-    ("strand-count", Count(7)),
+    ("strand-count", Type("7\n")),
     ("core-scrape", One("silver-then-red")),
 ];
