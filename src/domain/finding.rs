@@ -199,8 +199,6 @@ pub enum Reason {
         /// How many there are.
         of: u8,
     },
-    /// The model that would decide is not built yet.
-    NotModelled,
     /// A reading taken with leads not taken off cannot clear so short a piece.
     LeadsNotTakenOff,
     /// What is printed could not be read as a rating or designation.

@@ -115,10 +115,14 @@ impl Writer<'_> {
     fn finding(&self, page: &mut Markup, finding: &Finding, above: &str) -> String {
         let home = self.said.iter().find(|s| s.findings.iter().any(|f| f.code == finding.code));
         let bar = Bar::of(finding);
-        let heading = home.map_or_else(|| capital(check::of(finding.code).wrong), |s| s.text.clone());
+        let heading = home.map_or_else(|| reason::capital(check::of(finding.code).wrong), |s| s.text.clone());
         page.open("section", &format!("said bar-{}", bar.code()))
             .element("h3", "", if heading == above { "" } else { &heading })
-            .element("p", "", &format!("{}: {}.", capital(reason::label(finding)), check::of(finding.code).wrong))
+            .element(
+                "p",
+                "",
+                &format!("{}: {}.", reason::capital(reason::label(finding)), check::of(finding.code).wrong),
+            )
             .element("p", "", &reason::reason(finding, self.kind));
         for line in reason::numbers(finding, self.kind) {
             page.element("p", "numbers", &line);
@@ -235,9 +239,4 @@ impl Writer<'_> {
 fn names<'a>(findings: impl Iterator<Item = &'a Finding>) -> String {
     let names: Vec<&str> = findings.map(|f| check::of(f.code).wrong).collect();
     if names.is_empty() { String::new() } else { format!("{}.", names.join("; ")) }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

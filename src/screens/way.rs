@@ -1,6 +1,6 @@
 //! The five addresses of the app, and the links between them.
 //!
-//! `leptos_router` does far more, and took a tenth of the whole first load for five addresses without any nesting.
+//! `leptos_router` does far more, and would break the budget of the first load for five addresses without any nesting.
 
 use leptos::prelude::*;
 

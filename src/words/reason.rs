@@ -21,7 +21,6 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::Refused => "Looking was refused.".to_owned(),
         Reason::DoesNotApply => "This does not apply here.".to_owned(),
         Reason::OnlySomeRead { read, of } => format!("Only {read} of {of} were looked at."),
-        Reason::NotModelled => "The model that would decide this is not there yet.".to_owned(),
         Reason::LeadsNotTakenOff => {
             "The meter’s own leads are in this reading. It can condemn so short a piece, never clear it.".to_owned()
         }
@@ -194,7 +193,8 @@ const fn needed(needed: Needed) -> &'static str {
     }
 }
 
-fn capital(text: &str) -> String {
+/// A text as it begins a sentence.
+pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -107,7 +107,7 @@ fn FindingLines<'a>(
     view! {
         <div class=class data-code=finding.code>
             <p class="finding">
-                <b>{format!("{}, {}: ", capital(reason::label(finding)), words.wrong)}</b>
+                <b>{format!("{}, {}: ", reason::capital(reason::label(finding)), words.wrong)}</b>
                 {reason::reason(finding, kind)}
             </p>
             {lines.into_iter().map(|line| view! { <p class="numbers">{line}</p> }).collect_view()}
@@ -125,9 +125,4 @@ fn sources(findings: &[&Finding]) -> String {
         }
     }
     sources.join("; ")
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
