@@ -157,6 +157,7 @@ pub fn sentence(answered: &Answered, kind: Kind) -> String {
         Answer::Nothing => format!("{}: nothing there.", fill(asked, "")),
         Answer::CannotTell => format!("{}: could not be told.", fill(asked, "")),
         Answer::Refused => format!("{}: looking was refused.", fill(asked, "")),
+        Answer::NoTool => format!("{}: no tool for it at hand.", fill(asked, "")),
         Answer::Later => String::new(),
     }
 }

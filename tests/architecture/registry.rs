@@ -49,6 +49,7 @@ fn every_question_is_asked_by_a_check_or_gates_one() {
         "extras",
         "room-temperature",
         "piece-length",
+        "may-cut",
     ];
     for question in check::questions() {
         let is_asked = check::all().any(|check| check.asks.contains(&question));

@@ -14,4 +14,5 @@ mod properties;
 mod readings;
 mod sockets;
 mod typed;
+mod walk;
 mod what_it_says;

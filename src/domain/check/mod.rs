@@ -19,6 +19,8 @@ use super::question::Question;
 use super::sample::{Equipment, Place};
 use super::standard::Clause;
 use super::view::View;
+use inside::opening::OPENED;
+use live::competence::{LIVE_COMPETENT, may_energise};
 pub use ruling::Ruling;
 
 /// One thing that can be wrong.
@@ -67,7 +69,9 @@ pub enum Judge {
 impl Check {
     /// Judges this check.
     pub fn finding(&self, view: &View) -> Finding {
-        let judgement = if (self.applies)(view) {
+        let judgement = if !(self.applies)(view) {
+            Judgement::does_not_apply(self.severity)
+        } else {
             match self.judge {
                 Judge::Answer(question, table) => self.by_answer(view, question, table),
                 Judge::Marked(question, code, severity) => {
@@ -75,10 +79,23 @@ impl Check {
                 }
                 Judge::Reckoned(judge) => judge(view),
             }
-        } else {
-            Judgement::does_not_apply(self.severity)
+        };
+        let judgement = match judgement.outcome {
+            Conformity::Conforms if self.is_shut(view) => Judgement::not_examined(self.severity),
+            Conformity::Conforms
+            | Conformity::Inconclusive
+            | Conformity::Nonconforming
+            | Conformity::NotApplicable
+            | Conformity::NotExamined => judgement,
         };
         Finding { code: self.code, place: self.place, judgement, against: self.against, asks: self.asks }
+    }
+
+    /// Whether the body stays closed that one would look into, or nobody may energise what is tried live. Whatever was found wrong
+    /// there stands all the same; what was found in order does not, for it cannot have been looked at as it must be.
+    fn is_shut(&self, view: &View) -> bool {
+        (self.asks.contains(&OPENED) && view.one(OPENED) == Some("stays-closed"))
+            || (self.asks.contains(&LIVE_COMPETENT) && !may_energise(view))
     }
 
     fn by_answer(&self, view: &View, question: &'static Question, table: &[(&str, Ruling)]) -> Judgement {

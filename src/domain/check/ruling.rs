@@ -84,6 +84,7 @@ impl Judgement {
                 | Answer::Printed(_)
                 | Answer::Nothing
                 | Answer::Count(_)
+                | Answer::NoTool
                 | Answer::Later,
             )
             | None => Self::not_examined(severity),

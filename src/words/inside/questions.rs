@@ -291,6 +291,22 @@ pub const QUESTIONS: &[QuestionWords] = &[
         says: "",
         look: "Count the insulated wires where the flex was opened. What is printed on it does not count.",
         why: "Two wires leave no earth, whatever is printed.",
-        caution: "Unplugged. Take the fuse out and destroy the plug before the flex is cut: a plug on a cut flex kills when somebody plugs it in.",
+        caution: "Unplugged, with the fuse out.",
+    },
+    QuestionWords {
+        id: "may-cut",
+        asks: "May the flex be cut up?",
+        answers: &[
+            AnswerWords { code: "yes", answer: "yes, this sample may be destroyed", says: "The flex may be cut up." },
+            AnswerWords {
+                code: "no",
+                answer: "no, it stays whole",
+                says: "The flex stays whole, so the metal in it is not looked at.",
+            },
+        ],
+        says: "",
+        look: "Only at the end: when everything else is looked at and photographed, above all the joints inside. Where you have two alike, keep one whole.",
+        why: "Only at its cut ends does a flex show how much metal it has and which. Nothing can be tried on the sample afterwards.",
+        caution: "Take the fuse out first, and cut the pins off or hammer them flat as soon as the plug is off: a plug on a cut flex kills if somebody plugs it in. Wash your hands after stripping PVC.",
     },
 ];

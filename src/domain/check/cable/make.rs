@@ -25,11 +25,11 @@ const CALLIPERED: Ask = Ask::Measure {
 
 /// The sheath at its thinnest point, at a cut end.
 pub const SHEATH_THICKNESS: &Question =
-    &Question::asking("sheath-thickness", Place::Cable, Equipment::Meters, CALLIPERED);
+    &Question::asking("sheath-thickness", Place::Cable, Equipment::Meters, CALLIPERED).after_cutting();
 
 /// The insulation of the thinnest core at its thinnest point, at a cut end.
 pub const INSULATION_THICKNESS: &Question =
-    &Question::asking("insulation-thickness", Place::Cable, Equipment::Meters, CALLIPERED);
+    &Question::asking("insulation-thickness", Place::Cable, Equipment::Meters, CALLIPERED).after_cutting();
 
 /// **Finds** a sheath too thin for the cord that the print names.
 ///

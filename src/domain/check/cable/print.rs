@@ -3,7 +3,7 @@
 use crate::domain::check::sockets::connector::has_no_earth_by_design;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::examination::Answer;
-use crate::domain::facts::FLEX_PRINT;
+use crate::domain::facts::{FLEX_PRINT, may_be_cut};
 use crate::domain::finding::Severity::{BadSign, Breach};
 use crate::domain::finding::{Basis, ClaimPlace, Judgement, Needed, Reason, Severity};
 use crate::domain::marking::FlexPrint;
@@ -23,7 +23,9 @@ pub const MAKER: &Question =
 
 /// Whether a thread among the cores stands for the maker's name.
 pub const MAKER_THREAD: &Question =
-    &Question::one("maker-thread", Place::Cable, Equipment::Meters, &["thread", "no-thread"]).when(names_no_maker);
+    &Question::one("maker-thread", Place::Cable, Equipment::Meters, &["thread", "no-thread"])
+        .after_cutting()
+        .when(|view| may_be_cut(view) && names_no_maker(view));
 
 /// **Finds** a flex that does not say what it is.
 ///

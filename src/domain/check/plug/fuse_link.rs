@@ -35,7 +35,8 @@ pub const FUSE_MASS: &Question = &Question::asking(
     Equipment::HandTools,
     Ask::Measure { kind: QuantityKind::Mass, units: &[Unit::Gram], instruments: &[Instrument::Scale] },
 )
-.when(may_be_seen);
+.when(may_be_seen)
+.lesser();
 
 /// **Finds** a fuse link that does not say what it is.
 ///

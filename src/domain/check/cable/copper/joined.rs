@@ -24,7 +24,8 @@ pub const CORES_JOINED: &Question = &Question::asking(
         units: &[Unit::Ohm, Unit::Milliohm],
         instruments: &[Instrument::FourWireMeter, Instrument::HandMeterNulled, Instrument::HandMeter],
     },
-);
+)
+.after_cutting();
 
 /// **Finds** readings of the cores that cannot all be right.
 ///

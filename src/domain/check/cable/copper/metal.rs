@@ -17,7 +17,7 @@ use crate::domain::view::View;
 
 /// How a magnet takes to the bare strands.
 pub const MAGNET: &Question =
-    &Question::one("core-magnet", Place::Inside, Equipment::Meters, &["none", "weak", "strong"]);
+    &Question::one("core-magnet", Place::Inside, Equipment::Meters, &["none", "weak", "strong"]).after_cutting();
 
 /// What a strand shows when it is scraped.
 pub const SCRAPE: &Question = &Question::one(
@@ -25,7 +25,8 @@ pub const SCRAPE: &Question = &Question::one(
     Place::Inside,
     Equipment::Meters,
     &["red", "silver-then-red", "red-then-silver", "silver", "yellow"],
-);
+)
+.after_cutting();
 
 /// Classes 5 and 6 have no aluminium in these sizes.
 const COPPER_ONLY: Clause = Clause::new("IEC 60228", "2004", "5.1.1, Tables 3 and 4", Provenance::Read);

@@ -20,7 +20,7 @@ use crate::domain::view::View;
 
 /// How many strands the brown core has.
 pub const STRAND_COUNT: &Question =
-    &Question::asking("strand-count", Place::Inside, Equipment::Meters, Ask::Count(1, 255));
+    &Question::asking("strand-count", Place::Inside, Equipment::Meters, Ask::Count(1, 255)).after_cutting();
 
 /// Width of ten of its strands laid side by side, touching.
 pub const TEN_STRANDS: &Question = &Question::asking(
@@ -32,7 +32,8 @@ pub const TEN_STRANDS: &Question = &Question::asking(
         units: &[Unit::Millimetre],
         instruments: &[Instrument::DigitalCalliper, Instrument::VernierCalliper],
     },
-);
+)
+.after_cutting();
 
 /// Mass of the bare metal of the brown core, the whole piece long.
 pub const CORE_MASS: &Question = &Question::asking(
@@ -40,7 +41,8 @@ pub const CORE_MASS: &Question = &Question::asking(
     Place::Inside,
     Equipment::Meters,
     Ask::Measure { kind: QuantityKind::Mass, units: &[Unit::Gram], instruments: &[Instrument::Scale] },
-);
+)
+.after_cutting();
 
 /// **Finds** strands that together have less area than pure copper would need.
 ///
