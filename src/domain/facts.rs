@@ -65,7 +65,7 @@ pub const FLEX_LENGTH: &Question = &Question::asking(
     Ask::Measure {
         kind: QuantityKind::Length,
         units: &[Unit::Metre, Unit::Centimetre, Unit::Millimetre],
-        instruments: &[Instrument::Tape, Instrument::Rule],
+        instruments: &[Instrument::Rule, Instrument::Tape],
     },
 );
 
@@ -104,7 +104,7 @@ pub const PIECE_LENGTH: &Question = &Question::asking(
     Ask::Measure {
         kind: QuantityKind::Length,
         units: &[Unit::Metre, Unit::Millimetre],
-        instruments: &[Instrument::Tape, Instrument::Rule],
+        instruments: &[Instrument::Rule, Instrument::Tape],
     },
 )
 .after_cutting();

@@ -59,6 +59,13 @@ pub struct Record {
     pub photos: Vec<Photo>,
 }
 
+impl Photo {
+    /// Whether these are the bytes it was attached with.
+    pub fn is_of(&self, bytes: &[u8]) -> bool {
+        digest::sha256(bytes) == self.sha256
+    }
+}
+
 /// A photo attached to an answer.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Photo {

@@ -21,7 +21,7 @@ pub fn file(fault: &impl Display) -> String {
 
 /// A stored sample cannot be read; it stays where it is.
 pub fn unreadable_sample(fault: &RecordFault) -> String {
-    format!("One stored sample cannot be shown: {fault}. It is kept as it is.")
+    format!("A stored sample cannot be shown: {fault}. It is kept as it is.")
 }
 
 /// A file that was to be taken back is refused.

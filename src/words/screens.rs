@@ -28,6 +28,8 @@ pub const UNDO: &str = "Undo";
 pub const CANNOT_TELL: &str = "I can’t tell";
 /// Answer for every question.
 pub const REFUSED: &str = "I’m not allowed to look";
+/// Answer for questions that want more than eyes.
+pub const NO_TOOL: &str = "I haven’t got the tool";
 /// Answer for every question.
 pub const LATER: &str = "later";
 /// Answer where several may fit.
@@ -48,6 +50,14 @@ pub const MAKE_FILE: &str = "Make a file to show";
 pub const LOOK_NEXT: &str = "Look next";
 /// Said when everything asked has an answer.
 pub const ALL_LOOKED: &str = "That is everything there is to look at with what you have.";
+/// Said when everything that may decide has an answer.
+pub const ALL_DECIDING_LOOKED: &str = "That is everything that decides, with what you have.";
+/// Shown where no instrument is named yet.
+pub const NAME_INSTRUMENT: &str = "what did you read it with?";
+/// Saves a stored sample that cannot be read.
+pub const SAVE_AS_IT_IS: &str = "save it as it is";
+/// Takes it away.
+pub const DELETE_UNREADABLE: &str = "delete it";
 /// Asks for more equipment.
 pub const MORE_EQUIPMENT: &str = "I have more with me";
 /// Heading of the question of equipment.
@@ -82,6 +92,8 @@ pub const NOT_NOW: &str = "later";
 pub const OFFLINE_READY: &str = "Ready: from now on this works without a network.";
 /// Closes a notice.
 pub const CLOSE: &str = "close";
+/// Heading of how much was looked at.
+pub const LOOKED_BY_PLACE: &str = "Looked at, of what can be wrong with such a sample";
 /// Heading of what nobody looked at.
 pub const NOT_LOOKED_AT: &str = "Nobody looked at";
 /// Heading of findings with no answer to stand under.
@@ -130,3 +142,14 @@ pub const READ_WITH: &str = "read with";
 pub const MORE: &str = "more: look next, what nobody looked at, delete";
 /// Offered with the advice to stop.
 pub const STOP_HERE: &str = "Stop here: make the file";
+
+/// How far the walk is; the second number may grow with the answers.
+pub fn progress(answered: usize, of: usize) -> String {
+    format!("{answered} of about {of} answered")
+}
+
+/// Offers what informs bad signs only.
+pub fn lesser(n: usize) -> String {
+    let things = if n == 1 { "one lesser thing" } else { &format!("{n} lesser things") };
+    format!("Look at {things}: hints that decide nothing")
+}

@@ -4,6 +4,8 @@ use std::collections::BTreeSet;
 
 use plugwary::domain::check::{self, Judge};
 use plugwary::domain::essential;
+use plugwary::domain::instrument::Instrument;
+use plugwary::domain::quantity::Measurand;
 use plugwary::domain::question::Ask;
 use plugwary::domain::sample::Equipment;
 use plugwary::words;
@@ -86,6 +88,28 @@ fn a_check_needs_no_less_than_its_first_question() {
     for check in check::all() {
         let least = check.asks.iter().map(|question| question.needs).min();
         assert!(least.is_some_and(|needs| needs <= check.needs), "{} cannot be made with what it needs", check.code);
+    }
+}
+
+#[test]
+fn least_exact_instrument_stands_last() {
+    for question in check::questions() {
+        let Ask::Measure { kind, instruments, .. } = question.ask else { continue };
+        // An insulation tester brings the voltage that a hand meter lacks, whatever their accuracies.
+        if question.id == "insulation" {
+            assert_eq!(instruments.last(), Some(&Instrument::HandMeter));
+            continue;
+        }
+        let may_be_wrong_by = |instrument: &Instrument| {
+            let accuracy = instrument.accuracy();
+            let (fixed, unit) = accuracy.fixed;
+            let fixed = if unit.kind() == kind { fixed * unit.step_in_base() } else { 0.0 };
+            // A tenth of an ohm in steps of a milliohm, or what compares with it.
+            accuracy.of_reading * 0.1 + accuracy.digits * 0.001 + fixed + instrument.leads_at_most().base()
+        };
+        let widths: Vec<f64> = instruments.iter().map(may_be_wrong_by).collect();
+        let last = widths.last().copied().unwrap_or_default();
+        assert!(widths.iter().all(|width| *width <= last), "{}: {widths:?}", question.id);
     }
 }
 

@@ -69,9 +69,7 @@ pub enum Judge {
 impl Check {
     /// Judges this check.
     pub fn finding(&self, view: &View) -> Finding {
-        let judgement = if !(self.applies)(view) {
-            Judgement::does_not_apply(self.severity)
-        } else {
+        let judgement = if (self.applies)(view) {
             match self.judge {
                 Judge::Answer(question, table) => self.by_answer(view, question, table),
                 Judge::Marked(question, code, severity) => {
@@ -79,6 +77,8 @@ impl Check {
                 }
                 Judge::Reckoned(judge) => judge(view),
             }
+        } else {
+            Judgement::does_not_apply(self.severity)
         };
         let judgement = match judgement.outcome {
             Conformity::Conforms if self.is_shut(view) => Judgement::not_examined(self.severity),

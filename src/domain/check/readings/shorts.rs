@@ -28,7 +28,7 @@ pub const POLE_RESISTANCE: &Question = &Question::asking(
     Ask::Measure {
         kind: QuantityKind::Resistance,
         units: &[Unit::Ohm, Unit::Kilohm, Unit::Megohm],
-        instruments: &[Instrument::HandMeter, Instrument::HandMeterNulled, Instrument::FourWireMeter],
+        instruments: &[Instrument::FourWireMeter, Instrument::HandMeterNulled, Instrument::HandMeter],
     },
 )
 .when(unplugged);

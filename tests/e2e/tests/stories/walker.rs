@@ -111,7 +111,7 @@ impl<'a> Walker<'a> {
             }
             Do::Count(n) => self.tap_answer(&n.to_string()).await?,
             Do::Nothing => self.tap_answer("nothing").await?,
-            Do::CannotTell => self.tap("#cannot-tell").await?,
+            Do::NoTool => self.tap("#no-tool").await?,
         }
         self.phone.wait_until(&format!("![null, {before}].includes({ASKED})")).await
     }
