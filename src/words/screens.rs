@@ -78,6 +78,8 @@ pub const UNNAMED: &str = "a sample without a name";
 pub const SHARE: &str = "Share the file";
 /// Saves the file.
 pub const SAVE: &str = "Save the file";
+/// Said while the file is made.
+pub const MAKING_FILE: &str = "Making the file…";
 /// Saves the bare examination.
 pub const SAVE_JSON: &str = "Save the examination alone (JSON)";
 /// Said of the file.

@@ -56,6 +56,18 @@ fn a_layer_uses_only_those_before_it() {
 }
 
 #[test]
+fn the_screens_have_files_made_by_the_press() {
+    for (path, text) in sources() {
+        let is_screen = layer_of(&path).is_some_and(|layer| LAYERS[layer].0 == "screens");
+        assert!(
+            !is_screen || !text.contains("crate::report"),
+            "{} takes the report into the first load",
+            path.display()
+        );
+    }
+}
+
+#[test]
 fn the_engine_knows_neither_clock_nor_storage_nor_browser() {
     for (path, text) in sources() {
         if layer_of(&path) == Some(0) {
