@@ -146,7 +146,7 @@ impl Samples {
     /// Saves a stored sample that cannot be read, as it is.
     pub fn save_unreadable(self, unreadable: &Unreadable) {
         let name = format!("plugwary-{}.json", unreadable.id);
-        if let Err(fault) = file::save(&name, "application/json", &unreadable.json) {
+        if let Err(fault) = file::save(&name, "application/json", &unreadable.json.as_str().into()) {
             self.tell_text(faults::file(&fault));
         }
     }
