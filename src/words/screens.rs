@@ -52,8 +52,8 @@ pub const LOOK_NEXT: &str = "Look next";
 pub const ALL_LOOKED: &str = "That is everything there is to look at with what you have.";
 /// Said when everything that may decide has an answer.
 pub const ALL_DECIDING_LOOKED: &str = "That is everything that decides, with what you have.";
-/// Shown where no instrument is named yet.
-pub const NAME_INSTRUMENT: &str = "what did you read it with?";
+/// Said where a value is put down and no instrument is named.
+pub const NAME_INSTRUMENT: &str = "Say what you read it with: tap it.";
 /// Saves a stored sample that cannot be read.
 pub const SAVE_AS_IT_IS: &str = "save it as it is";
 /// Takes it away.
@@ -147,7 +147,7 @@ pub const STOP_HERE: &str = "Stop here: make the file";
 
 /// How far the walk is; the second number may grow with the answers.
 pub fn progress(answered: usize, of: usize) -> String {
-    format!("{answered} of about {of} answered")
+    format!("{answered} of about {of} questions answered.")
 }
 
 /// Offers what informs bad signs only.

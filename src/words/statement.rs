@@ -71,6 +71,8 @@ pub struct Sentence<'a> {
     pub target: Target,
     /// The sentence.
     pub text: String,
+    /// Whether the answer tells anything of the sample; that a tool is not at hand does not.
+    pub tells: bool,
     /// The bar beside it: that of its gravest finding.
     pub bar: Bar,
     /// The findings told under it: breaks and doubts, gravest first.
@@ -90,6 +92,7 @@ pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> V
             question: answered.question,
             target: answered.target,
             text: sentence(answered, examination.sample.kind),
+            tells: answered.answer != Answer::NoTool,
             bar: Bar::Thin,
             findings: Vec::new(),
         })
@@ -126,13 +129,18 @@ fn home<'s, 'a>(sentences: &'s mut [Sentence<'a>], finding: &Finding) -> Option<
     } else {
         finding.judgement.evidence.iter().max_by_key(|e| e.outcome).map(|e| ("", e.target))
     };
-    let rests_on = |s: &Sentence| finding.asks.contains(&s.question);
+    let rests_on = |s: &Sentence| s.tells && finding.asks.contains(&s.question);
     let exactly = |s: &Sentence| {
         target.is_some_and(|(question, target)| {
             s.target == target && (question.is_empty() || s.question.id == question) && rests_on(s)
         })
     };
-    let at = sentences.iter().rposition(exactly).or_else(|| sentences.iter().rposition(rests_on))?;
+    let is_asked = |s: &Sentence| finding.asks.contains(&s.question);
+    let at = sentences
+        .iter()
+        .rposition(exactly)
+        .or_else(|| sentences.iter().rposition(rests_on))
+        .or_else(|| sentences.iter().rposition(is_asked))?;
     sentences.get_mut(at)
 }
 

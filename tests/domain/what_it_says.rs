@@ -222,6 +222,18 @@ fn a_name_that_is_missing_weighs_as_the_market_and_the_goods_have_it() {
     }
 }
 
+/// Regulation (EU) 2023/988, 9 (memory-high): postal and electronic address. It is not the law of Great Britain.
+#[test]
+fn an_electronic_address_is_wanted_in_northern_ireland_alone() {
+    let stated = |codes: &[&str]| Bench::lead(Eyes).any(identity::STATED, codes);
+    let code = "electronic-address-missing";
+    in_ni(stated(&["maker", "local-address"])).expect_break(code, Breach);
+    in_ni(stated(&["electronic-address"])).expect(code, Conforms);
+    in_ni(stated(&["maker", "package-gone"])).expect(code, Inconclusive);
+    in_ni(Bench::lead(Eyes)).expect(code, NotExamined);
+    stated(&["maker"]).expect(code, NotApplicable);
+}
+
 #[test]
 fn a_promise_for_outdoors_needs_splash_proof_and_rubber() {
     let promised = Bench::lead(Eyes).any(facts::PROMISES, &["outdoor"]);

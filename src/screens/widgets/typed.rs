@@ -132,24 +132,25 @@ fn InstrumentChoice(
     /// Called after one was named.
     tapped: Callback<()>,
 ) -> impl IntoView {
-    let name = move |event| {
-        let code = event_target_value(&event);
-        with.set(instruments.iter().copied().find(|known| known.code() == code));
-        tapped.run(());
-    };
+    let words = instruments
+        .iter()
+        .map(|&known| {
+            let name = move |_| {
+                with.set(Some(known));
+                tapped.run(());
+            };
+            view! {
+                <button class="unit" data-instrument=known.code() aria-pressed=move || (with.get() == Some(known)).to_string() on:click=name>
+                    {instrument::name(known)}
+                </button>
+            }
+        })
+        .collect_view();
     view! {
-        <label class="with">
-            {screens::READ_WITH}
-            <select on:change=name>
-                {with.get_untracked().is_none().then(|| view! { <option value="">{screens::NAME_INSTRUMENT}</option> })}
-                {instruments
-                    .iter()
-                    .map(|&known| {
-                        view! { <option value=known.code() selected=move || with.get() == Some(known)>{instrument::name(known)}</option> }
-                    })
-                    .collect_view()}
-            </select>
-        </label>
+        <p class="with">
+            <span>{screens::READ_WITH}</span>
+            {words}
+        </p>
         {instrument::hint(instruments).map(|hint| view! { <p class="small">{hint}</p> })}
     }
 }

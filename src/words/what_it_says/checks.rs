@@ -67,6 +67,12 @@ pub const CHECKS: &[CheckWords] = &[
         settles: EVERYWHERE,
     },
     CheckWords {
+        code: "electronic-address-missing",
+        wrong: "no email or web address of maker or importer",
+        why: "The law of Northern Ireland wants one, so that a complaint arrives.",
+        settles: EVERYWHERE,
+    },
+    CheckWords {
         code: "type-or-batch-missing",
         wrong: "no type or batch number",
         why: "Without one it cannot be called back.",

@@ -84,6 +84,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
                 "someone at an address in this market",
                 "A maker or importer is named at an address in this market.",
             ),
+            answer("electronic-address", "an email or web address", "An email or web address is given."),
             answer("seller", "a seller's name and address", "The seller's name and address are known."),
             answer("type-or-batch", "a type, batch or serial number", "It bears a type, batch or serial number."),
             answer("instructions", "instructions", "It comes with instructions."),

@@ -46,7 +46,7 @@ async fn examination_goes_on_where_the_browser_was_killed() -> Result<()> {
     let mut inspector = Walker::resume(&phone, walked);
     // Nothing is put down while nobody has said what it was read with; the unit that was tapped is still the milliohm.
     phone.type_text(FIELD, "7\n").await?;
-    phone.wait_for_text(".asked .problem", "what did you read it with?").await?;
+    phone.wait_for_text(".asked .problem", "Say what you read it with").await?;
     inspector.answer(Do::Read("\n", "earth-path-tester")).await?;
     phone.wait_for_text(".sentence", "37\u{a0}mΩ").await?;
     assert_eq!(inspector.walk().await?, ALL_LOOKED);
