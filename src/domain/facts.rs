@@ -3,7 +3,7 @@
 use super::check::inside::opening;
 use super::check::plug::fuse;
 use super::instrument::Instrument;
-use super::quantity::{QuantityKind, Unit};
+use super::quantity::{ElectricCurrent, QuantityKind, Unit, amperes};
 use super::question::{Ask, Per, Printed, Question, Stage};
 use super::sample::{Equipment, Kind, Place};
 use super::view::View;
@@ -56,6 +56,11 @@ pub const FUSE_RATING: &Question = &Question::one(
     &["3", "5", "10", "13", "above-13", "other-up-to-13", "not-printed"],
 )
 .when(fuse::may_be_seen);
+
+/// The current that an answer to [`FUSE_RATING`] names; `None` for one that names none.
+pub fn in_amperes(rating: &str) -> Option<ElectricCurrent> {
+    rating.parse().ok().map(amperes)
+}
 
 /// Length of the flex alone, from where it leaves the plug to where it enters the body.
 pub const FLEX_LENGTH: &Question = &Question::asking(

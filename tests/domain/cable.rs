@@ -299,6 +299,29 @@ fn a_diameter_off_the_table_is_a_bad_sign() {
     }
 }
 
+/// EN 50525-2-11: the sheath of H05VV-F 3G0.75 is 0.8 mm, so 0.58 mm at its thinnest; that of H03VV-F 0.6 mm, so 0.41 mm. Its sizes
+/// are those of round PVC cords: a rubber or flat cord is not held to them.
+#[test]
+fn sizes_are_those_of_the_cord_that_the_print_names() {
+    let read = |print: &str| {
+        let bench = calliper(make::SHEATH_THICKNESS, 0.5).printed(facts::FLEX_PRINT, Target::Sample, print);
+        bench.outcome("sheath-thin")
+    };
+    assert_eq!(read("H05VV-F 3G0.75"), Nonconforming);
+    assert_eq!(read("H03VV-F 3G0.75"), Conforms);
+    assert_eq!(read("3G0.75"), Conforms);
+    assert_eq!(read("H07RN-F 3G1.5"), NotApplicable);
+    assert_eq!(read("H05VVH2-F 3G0.75"), NotApplicable);
+}
+
+/// Table 4F3A of BS 7671 ends with 32 A: a claim beyond it is short of every thinner flex.
+#[test]
+fn a_claim_beyond_the_table_does_not_fit_a_thin_flex() {
+    let lead = with_fuse("3").printed(facts::RATING, Target::Claim(ClaimPlace::Body), "40A 250V");
+    expect_break(&lead, size::thin_for_rating, (3, 1.5), Breach);
+    expect(&lead, size::thin_for_rating, (3, 4.0), Conforms);
+}
+
 /// IET Code of Practice, 5th edition: 12 m of 1.25 mm², 15 m of 1.5 mm².
 #[test]
 fn a_lead_longer_than_advised_is_a_bad_sign() {

@@ -2,7 +2,7 @@
 
 use crate::domain::decision::{Limit, Probability, Thresholds};
 use crate::domain::examination::Answer;
-use crate::domain::finding::{Basis, Bearing, Bound, Conformity, Evidence, Favour, Judgement, Reason, Severity};
+use crate::domain::finding::{Basis, Bearing, Conformity, Evidence, Favour, Judgement, Reason, Severity};
 use crate::domain::quantity::Measurand;
 use crate::domain::question::{Question, Target};
 use crate::domain::uncertainty::Measured;
@@ -199,17 +199,9 @@ pub fn evidence<Q: Measurand>(
         target,
         value,
         u,
-        limit: bound(limit),
+        limit: limit.bound(),
         probability,
         outcome,
         favour: Favour { value: friendly.amount(), holds: limit.holds(friendly) },
-    }
-}
-
-fn bound<Q: Measurand>(limit: &Limit<Q>) -> Bound {
-    match *limit {
-        Limit::AtLeast(low) => Bound::AtLeast(low.amount()),
-        Limit::AtMost(high) => Bound::AtMost(high.amount()),
-        Limit::Between(low, high) => Bound::Between(low.amount(), high.amount()),
     }
 }

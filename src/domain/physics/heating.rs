@@ -17,7 +17,7 @@ use uom::si::temperature_interval::kelvin;
 use crate::domain::quantity::{
     Area, ElectricCurrent, Length, Measurand, ResistancePerLength, ThermodynamicTemperature, amperes, degrees_celsius,
 };
-use crate::domain::standard::{bs7671_flex, iec60287};
+use crate::domain::standard::{bs7671_flex, en50525, iec60287};
 
 /// What the air between the cores adds to the thermal resistance of the flex, K·m/W.
 const AIR_BETWEEN_CORES: f64 = 0.10;
@@ -37,11 +37,6 @@ const DEVIATION_OF_CURRENT: f64 = 0.075;
 /// The relative standard uncertainty of a current that the model gives.
 pub const fn deviation_of_current() -> f64 {
     DEVIATION_OF_CURRENT
-}
-
-/// The conductor temperature that a flex of polyvinyl chloride is made for (read).
-pub fn most_for_pvc() -> ThermodynamicTemperature {
-    degrees_celsius(70.0)
 }
 
 /// A flex with two cores that carry the current.
@@ -158,7 +153,9 @@ pub fn judge(
         Steady::At(conductor) => room.base() + by * (conductor.base() - room.base()),
         Steady::Never => f64::INFINITY,
     };
-    if coolest.is_known() && stretched(coolest.steady(current, room), 1.0 - MARGIN_OF_RISE) >= most_for_pvc().base() {
+    if coolest.is_known()
+        && stretched(coolest.steady(current, room), 1.0 - MARGIN_OF_RISE) >= en50525::hottest_conductor().base()
+    {
         Heat::Overheats
     } else if hottest.is_known()
         && stretched(hottest.steady(current, room), 1.0 + MARGIN_OF_RISE) <= bs7671_flex::conductor().base()

@@ -4,7 +4,7 @@
 
 use super::{Clause, Provenance};
 use crate::domain::decision::Limit;
-use crate::domain::quantity::{ElectricCurrent, Length, Mass, Measurand, amperes, millimetres};
+use crate::domain::quantity::{ElectricCurrent, Length, amperes, millimetres};
 
 /// A fuse link carries its maker's mark, rated current, BS 1362 and an approval mark.
 pub const MARKING: Clause = clause("marking", Provenance::Read);
@@ -15,6 +15,11 @@ pub const LARGEST_RATING: Clause = clause("ratings", Provenance::Read);
 /// The largest rating.
 pub fn largest_rating() -> ElectricCurrent {
     amperes(13.0)
+}
+
+/// The smallest rating in use that carries a current; above 13 A there is none, and 13 A is named.
+pub fn smallest_rating_for(current: ElectricCurrent) -> ElectricCurrent {
+    [3.0, 5.0, 10.0].map(amperes).into_iter().find(|fuse| current <= *fuse).unwrap_or_else(largest_rating)
 }
 
 /// A ceramic body filled with sand, between two caps.
@@ -34,14 +39,6 @@ pub const DIAMETER: Clause = clause("dimensions", Provenance::MemoryLow);
 /// Diameter of the caps: 6.3 mm is read, 0.2 mm more or 0.1 mm less is memory-low.
 pub fn diameter() -> Limit<Length> {
     Limit::Between(millimetres(6.2), millimetres(6.5))
-}
-
-/// Genuine links of about 2.3 g and fakes of about 1.6 g: one observation, and no limit.
-pub const MASS: Clause = Clause::common_practice();
-
-/// Midway between what one genuine and one fake link weighed; under it sand may be missing. A hint, no limit.
-pub fn doubtful_mass() -> Limit<Mass> {
-    Limit::AtLeast(Mass::from_base(1.95e-3))
 }
 
 /// A link carries 1.6 times its rating for 30 minutes, and opens within 30 minutes at 1.9 times.

@@ -5,7 +5,9 @@
 
 use super::{Clause, Provenance};
 use crate::domain::decision::Limit;
-use crate::domain::quantity::{Area, ElectricCurrent, Length, amperes, millimetres, square_millimetres};
+use crate::domain::quantity::{
+    Area, ElectricCurrent, ElectricPotential, Length, amperes, millimetres, square_millimetres, volts,
+};
 use crate::domain::question::Core;
 
 const PUBLICATION: &str = "BS 1363-1";
@@ -105,6 +107,21 @@ const ROWS: [(f64, f64, f64); 5] =
 /// The rating of every 13 A plug, and the largest there is.
 pub fn largest_rating() -> ElectricCurrent {
     amperes(13.0)
+}
+
+/// The voltage that plugs are made for; watts printed without volts are held at it.
+pub fn rated_voltage() -> ElectricPotential {
+    volts(250.0)
+}
+
+/// The thickest flex of Table 2, and the thickest that a plug takes.
+pub fn thickest_flex() -> Area {
+    square_millimetres(1.5)
+}
+
+/// The fuse that Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
+pub fn inrush_fuse() -> ElectricCurrent {
+    amperes(5.0)
 }
 
 /// The smallest cross-section that Table 2 allows for a current; `None` above 13 A.

@@ -5,14 +5,21 @@
 //! out: their flat forms have other sizes, and no two-core flex is right on an earthed product. There is no row for 1.25 mm², a UK size.
 
 use super::{Clause, Provenance};
-use crate::domain::quantity::{Area, Length, Measurand, millimetres, square_millimetres};
+use crate::domain::quantity::{
+    Area, Length, Measurand, ThermodynamicTemperature, degrees_celsius, millimetres, square_millimetres,
+};
 
 /// Thickness of insulation and sheath, and mean outer diameter.
 pub const SIZES: Clause = Clause::new("EN 50525-2-11", "2011", "sizes, as IEC 60227-5", Provenance::MemoryHigh);
 
-/// The hottest that a conductor in ordinary PVC may run; the number stands with the heat balance.
+/// The hottest that a conductor in ordinary PVC may run.
 pub const CONDUCTOR_TEMPERATURE: Clause =
     Clause::new("EN 50525-2-11", "2011", "conductor temperature", Provenance::Read);
+
+/// What [`CONDUCTOR_TEMPERATURE`] allows: 70 °C.
+pub fn hottest_conductor() -> ThermodynamicTemperature {
+    degrees_celsius(70.0)
+}
 
 /// What a cord is built for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -8,6 +8,11 @@ use crate::domain::quantity::{Length, millimetres};
 /// Where one print on the sheath ends, the next begins within 0.55 m.
 pub const MARK_REPEATS: Clause = Clause::new("IEC 60227-1", "2007", "3.1.1", Provenance::MemoryHigh);
 
+/// The longest gap that [`MARK_REPEATS`] allows.
+pub fn longest_gap() -> Length {
+    millimetres(550.0)
+}
+
 /// A name, a mark or a thread among the cores says who made the flex.
 pub const MAKER: Clause = Clause::new("IEC 60227-1", "2007", "3.1", Provenance::MemoryHigh);
 

@@ -28,6 +28,9 @@ pub const TABLE_4: Clause = Clause::new("IEC 60228", "2004", "Table 4", Provenan
 /// Factors that bring a resistance to 20 °C.
 pub const ANNEX_A: Clause = Clause::new("IEC 60228", "2004", "Annex A", Provenance::Read);
 
+/// Flexible conductors are of copper: classes 5 and 6 have no aluminium in these sizes.
+pub const COPPER_ONLY: Clause = Clause::new("IEC 60228", "2004", "5.1.1, Tables 3 and 4", Provenance::Read);
+
 /// The surface of a conductor's strands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Coating {
@@ -86,6 +89,11 @@ pub fn class1_and_2_maximum(area: Area, coating: Coating) -> Option<ResistancePe
 /// Largest resistance of a copper conductor of class 5, which is that of class 6 too; `None` for an area that is not in the table.
 pub fn class5_maximum(area: Area, coating: Coating) -> Option<ResistancePerLength> {
     maximum(&CLASS_5_AND_6, area, coating)
+}
+
+/// The smallest area of classes 5 and 6.
+pub fn class5_smallest() -> Area {
+    square_millimetres(0.5)
 }
 
 /// The largest area of classes 5 and 6 that is no larger than `area`; `None` below the smallest.

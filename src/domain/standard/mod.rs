@@ -1,6 +1,8 @@
 //! Published numbers: one fact sheet per publication and edition, in printed order.
 
 pub mod adiabatic;
+pub mod astm_b566;
+pub mod astm_b869;
 pub mod awg;
 pub mod bs1362;
 pub mod bs1363_1;
@@ -27,5 +29,6 @@ pub mod iet_code;
 pub mod law_gb;
 pub mod law_ni;
 pub mod marks;
+pub mod practice;
 
 pub use clause::{Clause, Provenance};

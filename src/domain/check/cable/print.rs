@@ -7,7 +7,7 @@ use crate::domain::facts::{FLEX_PRINT, may_be_cut};
 use crate::domain::finding::Severity::{BadSign, Breach};
 use crate::domain::finding::{Basis, ClaimPlace, Judgement, Needed, Reason, Severity};
 use crate::domain::marking::FlexPrint;
-use crate::domain::quantity::{Area, square_millimetres};
+use crate::domain::quantity::Area;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs1363_1, bs1363_2, iec60227_1};
@@ -164,13 +164,8 @@ pub fn unsuitable(view: &View, print: Option<&FlexPrint>) -> Judgement {
     match (print.cores, print.area) {
         (Some(0..=2), _) if has_no_earth_by_design(view) => Judgement::cannot_tell(Breach, flex_type),
         (Some(0..=2), _) => Judgement::breaks(Breach, Basis::Print, flex_type),
-        (_, Some(area)) if area > thickest_on_a_plug() => Judgement::breaks(BadSign, Basis::Print, flex_type),
+        (_, Some(area)) if area > bs1363_1::thickest_flex() => Judgement::breaks(BadSign, Basis::Print, flex_type),
         (Some(_), Some(_)) => Judgement::conforms(Breach, Basis::Print, Reason::FitsTheClaim),
         (None, _) | (_, None) => not_understood(Breach),
     }
-}
-
-/// The last row of BS 1363-1 Table 2.
-fn thickest_on_a_plug() -> Area {
-    square_millimetres(1.5)
 }

@@ -5,14 +5,14 @@ use crate::domain::check::ruling::against;
 use crate::domain::check::sockets::connector;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::decision::Limit;
-use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING};
+use crate::domain::facts::{self, FLEX_LENGTH, FLEX_PRINT, FUSE_RATING};
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
 use crate::domain::marking::FlexPrint;
-use crate::domain::quantity::{Area, ElectricCurrent, Measurand, amperes, square_millimetres};
+use crate::domain::quantity::{Area, ElectricCurrent, Measurand};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Kind, Place};
-use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, iec60799};
+use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, iec60799, practice};
 use crate::domain::view::View;
 
 /// **Finds** a flex that says itself that it is thinner than its rating asks for.
@@ -65,32 +65,19 @@ struct FuseRange {
 }
 
 fn fuse(view: &View) -> Option<FuseRange> {
+    let (none, largest) = (ElectricCurrent::from_base(0.0), bs1362::largest_rating());
     let (at_least, at_most) = match view.one(FUSE_RATING)? {
-        "3" => (3.0, Some(3.0)),
-        "5" => (5.0, Some(5.0)),
-        "10" => (10.0, Some(10.0)),
-        "13" => (13.0, Some(13.0)),
-        "other-up-to-13" => (0.0, Some(13.0)),
-        "above-13" => (13.0, None),
-        _ => (0.0, None),
+        "other-up-to-13" => (none, Some(largest)),
+        "above-13" => (largest, None),
+        rating => facts::in_amperes(rating).map_or((none, None), |fuse| (fuse, Some(fuse))),
     };
-    Some(FuseRange { at_least: amperes(at_least), at_most: at_most.map(amperes) })
-}
-
-/// No flex under 0.5 mm² is for mains: usual practice in the United Kingdom.
-fn thinnest_for_mains() -> Area {
-    square_millimetres(0.5)
-}
-
-/// The fuse that BS 1363-1 Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
-fn inrush_fuse() -> ElectricCurrent {
-    amperes(5.0)
+    Some(FuseRange { at_least, at_most })
 }
 
 /// How grave it is that a flex carries more than its rating: `unstopped` is the current that nothing interrupts.
 fn overload(area: Area, unstopped: ElectricCurrent) -> Severity {
     match bs7671::cord_rating(area) {
-        Some(rating) if unstopped <= rating * 3.0 => Breach,
+        Some(rating) if unstopped <= practice::dangerous_load(rating) => Breach,
         Some(_) | None => Danger,
     }
 }
@@ -131,8 +118,9 @@ fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
         return without_area(view, Danger);
     };
     let short = |load: ElectricCurrent, unstopped: ElectricCurrent| {
-        let needed = bs7671::cord_area(load).filter(|needed| *needed > stated)?;
-        Some((overload(stated, unstopped), needed))
+        // No cord of the table carries more than its thickest: a load above that is short of it, not free of it.
+        let needed = bs7671::cord_area(load).unwrap_or_else(bs7671::thickest_cord);
+        (needed > stated).then(|| (overload(stated, unstopped), needed))
     };
     let short_of_fuse = |rating| short(rating, bs1362::non_fusing_current(rating));
     let fuse = fuse(view);
@@ -140,7 +128,7 @@ fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
     let by_claim = view.claimed_current().and_then(|claimed| short(claimed, unstopped(view, claimed)));
     let worst = by_fuse.into_iter().chain(by_claim).max_by_key(|(severity, _)| *severity);
     match (worst, fuse) {
-        _ if stated < thinnest_for_mains() => under_mains_size(place, stated),
+        _ if stated < practice::thinnest_flex() => under_mains_size(place, stated),
         (Some((severity, needed)), _) => Shortfall { place, stated, needed }.breaks(severity),
         (None, Some(FuseRange { at_most: Some(rating), .. })) if short_of_fuse(rating).is_none() => {
             Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim)
@@ -155,7 +143,7 @@ pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<Ele
     let Some((place, stated)) = stated_area(view, print) else {
         return without_area(view, Danger);
     };
-    if stated < thinnest_for_mains() {
+    if stated < practice::thinnest_flex() {
         return under_mains_size(place, stated);
     }
     let Some((current, least)) = current.and_then(|current| Some((current, iec60799::least_area(current)?))) else {
@@ -189,7 +177,7 @@ pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<Ele
 }
 
 fn under_mains_size(place: ClaimPlace, stated: Area) -> Judgement {
-    Shortfall { place, stated, needed: thinnest_for_mains() }.breaks(Danger)
+    Shortfall { place, stated, needed: practice::thinnest_flex() }.breaks(Danger)
 }
 
 /// What is left to say where neither the print nor the connector tells the current.
@@ -211,10 +199,10 @@ pub fn thin_for_fuse(view: &View, print: Option<&FlexPrint>) -> Judgement {
     let Some(fuse) = fuse(view) else {
         return Judgement::without_choice(Danger, view.answer(FUSE_RATING, Target::Sample));
     };
-    let is_above_13 = fuse.at_most.is_none() && fuse.at_least > amperes(0.0);
+    let is_above_13 = fuse.at_most.is_none() && fuse.at_least > ElectricCurrent::from_base(0.0);
     let reason = fuse_answered(view);
     let ruling = if fuse.at_least > largest || is_above_13 {
-        let is_inrush_fuse = fuse.at_most == Some(inrush_fuse());
+        let is_inrush_fuse = fuse.at_most == Some(bs1363_1::inrush_fuse());
         match (is_inrush_fuse, view.kind()) {
             (false, _) => Ruling::Breaks(Danger),
             (true, Kind::ExtensionLead) => Ruling::Breaks(Breach),

@@ -11,7 +11,7 @@ use crate::domain::quantity::{Length, Mass, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::bs1362;
+use crate::domain::standard::{bs1362, practice};
 use crate::domain::view::View;
 
 const CALLIPERED: Ask = Ask::Measure {
@@ -110,7 +110,7 @@ pub const FUSE_UNDERWEIGHT: &Check = &Check {
     applies: may_be_there,
     judge: Judge::Reckoned(underweight),
     asks: &[FUSE_MASS],
-    against: &[bs1362::MASS],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
@@ -191,5 +191,6 @@ fn underweight(view: &View) -> Judgement {
     let Some(mass) = reading.measured::<Mass>() else {
         return Judgement::cannot_tell(BadSign, Reason::OutOfRange);
     };
-    Judgement::by_readings(BadSign, vec![against(Target::Sample, &mass, &bs1362::doubtful_mass())], 1).only_told()
+    Judgement::by_readings(BadSign, vec![against(Target::Sample, &mass, &practice::doubtful_fuse_mass())], 1)
+        .only_told()
 }

@@ -11,11 +11,11 @@ use crate::domain::facts::has_uk_plug;
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Conformity, Evidence, Judgement, Reason};
 use crate::domain::instrument::Instrument;
-use crate::domain::quantity::{Length, QuantityKind, Unit, millimetres};
+use crate::domain::quantity::{Length, QuantityKind, Unit};
 use crate::domain::question::{Ask, Core, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, bs1363_1};
+use crate::domain::standard::{Clause, bs1363_1, practice};
 use crate::domain::uncertainty::{Measured, combine2, combine3};
 use crate::domain::view::View;
 
@@ -158,11 +158,6 @@ const fn sized(
     }
 }
 
-/// What a recalled tolerance is granted beyond the doubt of the reading.
-fn grace() -> Length {
-    millimetres(0.2)
-}
-
 fn near_edge(view: &View) -> Judgement {
     let Some(reading) = view.reading(TO_EDGE, Target::Sample) else {
         return Judgement::without_choice(Danger, view.answer(TO_EDGE, Target::Sample));
@@ -171,7 +166,7 @@ fn near_edge(view: &View) -> Judgement {
         return Judgement::cannot_tell(Danger, Reason::OutOfRange);
     };
     let held = |limit| against(Target::Sample, &distance, &limit);
-    let is_far_too_near = held(Limit::AtLeast(millimetres(7.0))).outcome == Conformity::Nonconforming;
+    let is_far_too_near = held(practice::pin_far_from_fingers()).outcome == Conformity::Nonconforming;
     let is_bare = view.marked(PINS_AND_SLEEVES, "no-sleeves") == Some(true);
     let severity = if is_far_too_near || is_bare { Danger } else { Breach };
     Judgement::by_readings(severity, vec![held(bs1363_1::pin_to_edge())], 1)
@@ -214,7 +209,7 @@ fn as_made(limit: &Limit<Length>) -> Measured<Length> {
 /// A size against a recalled limit: outside only beyond its expanded uncertainty and the grace.
 fn leniently(size: &Measured<Length>, limit: &Limit<Length>) -> Evidence {
     let strict = against(Target::Sample, size, limit);
-    let granted = limit.friendly(&Measured::new(size.value, (size.expanded() + grace()) / 2.0));
+    let granted = limit.friendly(&Measured::new(size.value, (size.expanded() + practice::pin_grace()) / 2.0));
     let is_near = strict.outcome == Conformity::Nonconforming && limit.holds(granted);
     Evidence { outcome: if is_near { Conformity::Inconclusive } else { strict.outcome }, ..strict }
 }

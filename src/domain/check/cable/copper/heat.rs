@@ -8,9 +8,7 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
 use crate::domain::physics::heating::{self, Heat, LoadedFlex, Steady};
-use crate::domain::quantity::{
-    Area, ElectricCurrent, Length, Measurand, Unit, degrees_celsius, millimetres, square_millimetres,
-};
+use crate::domain::quantity::{Area, ElectricCurrent, Length, Measurand, Unit, millimetres, square_millimetres};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::en50525::{self, Duty, Sizes};
@@ -126,14 +124,14 @@ fn usual_diameter(area: Option<Area>) -> Measured<Length> {
         let chosen = rows.iter().filter(move |(size, _)| near(*size)).map(|(_, sizes)| sizes.diameter);
         chosen.reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))
     };
-    let any = || (millimetres(4.9), millimetres(11.4));
-    let (from, to) = within(1.001).or_else(|| within(1.5)).unwrap_or_else(any);
+    let nothing = (Length::from_base(0.0), Length::from_base(0.0));
+    let (from, to) = [1.001, 1.5, f64::INFINITY].into_iter().find_map(within).unwrap_or(nothing);
     Measured::rectangular((from + to) / 2.0, (to - from) / 2.0)
 }
 
 /// The current that brings the conductors to 70 °C, with the doubt of the readings and of the model.
 fn most_current(loaded: &Loaded) -> Measured<ElectricCurrent> {
-    let carries = |flex: &LoadedFlex| flex.current_for(heating::most_for_pvc(), bs7671_flex::surroundings());
+    let carries = |flex: &LoadedFlex| flex.current_for(en50525::hottest_conductor(), bs7671_flex::surroundings());
     let likely = carries(&loaded.likely);
     let of_readings = (carries(&loaded.coolest).min(2.0 * likely) - carries(&loaded.hottest)).base() / 4.0;
     let of_model = heating::deviation_of_current() * likely.base();
@@ -146,6 +144,6 @@ fn balance(flex: &LoadedFlex, current: ElectricCurrent) -> Reason {
         Steady::At(conductor) => Some(conductor.amount()),
         Steady::Never => None,
     };
-    let carries = flex.current_for(degrees_celsius(60.0), room).amount();
+    let carries = flex.current_for(bs7671_flex::conductor(), room).amount();
     Reason::HeatBalance { current: current.amount(), conductor, carries }
 }

@@ -7,7 +7,7 @@ use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::BadSign;
 use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
-use crate::domain::quantity::{ElectricPotential, Measurand, ResistancePerLength, volts};
+use crate::domain::quantity::{ElectricPotential, Measurand, ResistancePerLength};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs7671_flex, iec60287};
@@ -50,7 +50,7 @@ pub fn judge(flex: &CutFlex) -> Judgement {
         return Judgement::cannot_tell(BadSign, Reason::Needs(Needed::ClaimedArea));
     };
     let lost: Measured<ElectricPotential> = combine2(drop, length, |drop, length| drop * length * current);
-    let evidence = vec![against(Target::Sample, &lost, &Limit::AtMost(0.05 * volts(230.0)))];
+    let evidence = vec![against(Target::Sample, &lost, &Limit::AtMost(bs7671_flex::largest_drop()))];
     let judged = Judgement::by_readings(BadSign, evidence, 1);
     let fits = basis == Basis::Print && judged.outcome == Conformity::Conforms;
     Judgement { basis, reason: if fits { Reason::FitsTheClaim } else { judged.reason }, ..judged }
