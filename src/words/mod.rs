@@ -9,6 +9,8 @@ pub mod faults;
 pub mod flex_print;
 pub mod input_problem;
 pub mod instrument;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod limits;
 pub mod mark;
 pub mod number;
 pub mod print;

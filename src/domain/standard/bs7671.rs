@@ -17,6 +17,11 @@ pub fn cord_rating(area: Area) -> Option<ElectricCurrent> {
     CORD_RATINGS.into_iter().rev().find(|&(row, _)| area >= square_millimetres(row)).map(|(_, rating)| amperes(rating))
 }
 
+/// Every size of Table 4F3A, the thinnest first.
+pub fn cord_sizes() -> impl Iterator<Item = Area> {
+    CORD_RATINGS.into_iter().map(|(area, _)| square_millimetres(area))
+}
+
 /// The last row of Table 4F3A.
 pub fn thickest_cord() -> Area {
     square_millimetres(4.0)

@@ -71,6 +71,11 @@ const ROWS: [Row; 14] = [
     row(Duty::Ordinary, (5, 2.5), 0.8, 1.2, (11.2, 13.9)),
 ];
 
+/// Every cord that there is a row for, in printed order.
+pub fn cords() -> impl Iterator<Item = (Duty, u8, Area)> {
+    ROWS.iter().map(|row| (row.duty, row.cores, square_millimetres(row.area)))
+}
+
 /// The sizes of a cord; `None` where there is no such row.
 pub fn sizes(duty: Duty, cores: u8, area: Area) -> Option<Sizes> {
     let is_size = |row: f64| (square_millimetres(row) - area).base().abs() < square_millimetres(0.001).base();

@@ -2,6 +2,9 @@
 //!
 //! From memory, believed right; the clause on marking changed in the 2007 edition.
 
+use uom::si::f64::Ratio;
+use uom::si::ratio::ratio;
+
 use super::{Clause, Provenance};
 use crate::domain::quantity::{Length, millimetres};
 
@@ -18,6 +21,11 @@ pub const MAKER: Clause = Clause::new("IEC 60227-1", "2007", "3.1", Provenance::
 
 /// On any 15 mm of the earth core one colour covers 30 % to 70 % of the surface, the other the rest.
 pub const TWO_COLOURS: Clause = Clause::new("IEC 60227-1", "2007", "4.1.3", Provenance::MemoryHigh);
+
+/// The least and the most that one colour covers by [`TWO_COLOURS`].
+pub fn share_of_a_colour() -> (Ratio, Ratio) {
+    (Ratio::new::<ratio>(0.3), Ratio::new::<ratio>(0.7))
+}
 
 /// How thin insulation may be at its thinnest point.
 pub const INSULATION: Clause = Clause::new("IEC 60227-1", "2007", "5.2.3", Provenance::MemoryHigh);

@@ -13,6 +13,7 @@ pub mod bs7671_shock;
 mod clause;
 pub mod cord_type;
 pub mod en50525;
+pub mod en50678;
 pub mod gtin;
 pub mod hd308;
 pub mod hd361;
@@ -20,6 +21,7 @@ pub mod iec60227_1;
 pub mod iec60228;
 pub mod iec60287;
 pub mod iec60320;
+pub mod iec60335_1;
 pub mod iec60384_14;
 pub mod iec60479;
 pub mod iec60799;
@@ -30,5 +32,7 @@ pub mod law_gb;
 pub mod law_ni;
 pub mod marks;
 pub mod practice;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod registry;
 
 pub use clause::{Clause, Provenance};

@@ -2,6 +2,9 @@
 //!
 //! They stand here and not in the checks that use them, so that every number that decides can be found in one folder.
 
+use uom::si::f64::Ratio;
+use uom::si::ratio::ratio;
+
 use super::{Clause, bs1363_1, bs7671_shock};
 use crate::domain::decision::Limit;
 use crate::domain::quantity::{
@@ -69,7 +72,12 @@ pub fn withstand() -> ElectricPotential {
     volts(1250.0)
 }
 
-/// Whether two voltages belong to one supply: 220 V and 250 V do, 127 V and 220 V do not.
+/// How far apart two voltages of one supply may be: 220 V and 250 V are one, 127 V and 220 V are not.
+pub fn within_one_supply() -> Ratio {
+    Ratio::new::<ratio>(1.2)
+}
+
+/// Whether two voltages belong to one supply.
 pub fn are_one_supply(higher: ElectricPotential, lower: ElectricPotential) -> bool {
-    higher <= 1.2 * lower
+    higher <= lower * within_one_supply()
 }

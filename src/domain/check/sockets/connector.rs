@@ -122,10 +122,10 @@ pub fn has_no_earth_by_design(view: &View) -> bool {
 /// The current that the connector's pattern carries.
 pub fn rating(view: &View) -> Option<ElectricCurrent> {
     match view.one(PATTERN)? {
-        "c13" => Some(iec60320::c13()),
-        "c5" => Some(iec60320::c5()),
-        "c19" => Some(iec60320::c19()),
-        "two-holes" => Some(iec60320::c7()),
+        "c13" => iec60320::rating(13),
+        "c5" => iec60320::rating(5),
+        "c19" => iec60320::rating(19),
+        "two-holes" => iec60320::rating(7),
         _ => None,
     }
 }
