@@ -108,3 +108,29 @@ fn no_file_is_longer_than_four_hundred_lines() {
         assert!(lines <= 400, "{} has {lines} lines", path.display());
     }
 }
+
+/// Numbers in checks that are no limits: where a reading is taken for a slip, and what a model cannot go below.
+const NO_LIMITS: [&str; 3] = [
+    "length.value >= millimetres(1.0)",
+    "degrees_celsius(-40.0) <= room.value && room.value <= degrees_celsius(80.0)",
+    "diameter.shifted(-2.0).max(millimetres(1.0))",
+];
+
+/// A limit that stands in a check is in no fact sheet, has no citation, and no row of cases holds it.
+#[test]
+fn no_check_has_a_limit_or_a_clause_of_its_own() {
+    let units = ["ohms", "ohms_per_kilometre", "metres", "amperes", "volts", "watts", "degrees_celsius"];
+    for (path, text) in sources() {
+        if !path.components().any(|part| part.as_os_str() == "check") {
+            continue;
+        }
+        let code = text.lines().filter(|line| !line.trim_start().starts_with("//"));
+        for line in code.filter(|line| !NO_LIMITS.iter().any(|known| line.contains(known))) {
+            let is_number = |rest: &str| rest.starts_with(|c: char| c.is_ascii_digit() || c == '-');
+            let makes =
+                |maker: &str| line.split(maker).skip(1).any(|rest| rest.strip_prefix('(').is_some_and(is_number));
+            assert!(!units.into_iter().any(makes), "{}: {line}", path.display());
+            assert!(!line.contains("Clause::new("), "{}: {line}", path.display());
+        }
+    }
+}
