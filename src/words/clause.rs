@@ -9,11 +9,13 @@ pub fn citation(clause: &Clause) -> String {
     }
     let mut said = clause.publication.to_owned();
     if !clause.edition.is_empty() {
-        // A standard's edition follows a colon, a law's year follows its name.
-        said.push(if clause.publication.contains("Regulation") || clause.publication.contains(" Act") {
-            ' '
+        // A standard's edition follows a colon, a book's a comma, a law's year its name.
+        said.push_str(if clause.publication.contains("Regulation") || clause.publication.contains(" Act") {
+            " "
+        } else if clause.edition.contains("edition") {
+            ", "
         } else {
-            ':'
+            ":"
         });
         said.push_str(clause.edition);
     }
