@@ -102,6 +102,8 @@ pub const NOT_LOOKED_AT: &str = "Nobody looked at";
 pub const ALSO: &str = "Also";
 /// Link to the page about the app.
 pub const ABOUT: &str = "What this is, and what it is not";
+/// Leads to the page of limits and rules.
+pub const LIMITS: &str = "Every limit and rule, with its source";
 /// The live place is withdrawn.
 pub const LIVE_WITHDRAWN: &str = "Nothing is to be energised any more: a danger was found. The live part is withdrawn.";
 /// Shown while samples are read.
