@@ -113,6 +113,7 @@ const WHAT: &[(&str, &str)] = &[
     ("nothing-conducts", "Path between poles with nothing between them, and from either to earth"),
     ("insulation-in-service", "Insulation from line and neutral to earth, at 500 V d.c."),
     ("insulation-when-new", "Insulation of a new product, at 500 V d.c."),
+    ("insulation-of-a-new-plug", "Insulation of a new plug with its flex, at 500 V d.c."),
     ("output-insulation", "Insulation from the mains to a USB output, at 500 V d.c."),
     ("creepage", "From the mains to a USB output along surfaces"),
     ("clearance", "From the mains to a USB output through air; told, never decides"),
@@ -140,6 +141,10 @@ const SAYS: &[(Clause, &str)] = &[
     (law_gb::GENERAL_SAFETY, "What is sold is safe, its producer can be found, and recalled goods are not sold."),
     (law_gb::TRUE_CLAIMS, "What is said of goods is true."),
     (law_ni::EQUIPMENT_MARK, "In Northern Ireland electrical equipment bears CE; UKCA alone does not do."),
+    (
+        law_ni::EQUIPMENT_IDENTITY,
+        "In Northern Ireland electrical equipment names maker and importer with a postal address, a type or batch, and comes with instructions.",
+    ),
     (
         law_ni::GENERAL_SAFETY,
         "In Northern Ireland goods name a maker with postal and electronic address, a type or batch, and somebody responsible in the market.",

@@ -25,6 +25,20 @@ const OF_THE_CLAIM: [&str; 2] = ["length-overstated", "overheats-at-claim"];
 /// Checks whose limit is made of published values and of the sample's length.
 const OF_THE_LENGTH: [&str; 1] = ["earth-resistance-high"];
 
+/// Clauses that nothing decides by: they stand beside others in their tables, and `facts.rs` holds their values.
+const BESIDE_OTHERS: [&str; 10] = [
+    "adiabatic::TABLES",
+    "bs7671_shock::LOOP_0_4_S",
+    "en50678::PROTECTIVE_CONDUCTOR",
+    "iec60228::TABLE_1",
+    "iec60228::TABLE_2",
+    "iec60228::TABLE_4",
+    "iec60335_1::SUPPLY_CORD",
+    "iec60479::LINE_B",
+    "iec60479::LINE_C1",
+    "marks::CE_DRAWING",
+];
+
 fn is_practice(clause: &Clause) -> bool {
     clause.provenance == Provenance::CommonPractice
 }
@@ -95,6 +109,38 @@ fn every_clause_that_a_check_cites_is_on_the_page() {
             assert!(is_limit || is_listed, "{} cites {clause:?}", check.code);
         }
     }
+}
+
+/// A clause that is cited nowhere is a rule that somebody forgot to apply, or one that should not be there.
+#[test]
+fn every_clause_of_a_fact_sheet_is_cited_or_known_to_stand_beside_others() {
+    let source = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/domain");
+    let checks = texts(&source.join("check")) + &texts(&source.join("standard/registry"));
+    let mut clauses = 0;
+    for entry in fs::read_dir(source.join("standard")).expect("the fact sheets are there") {
+        let path = entry.expect("an entry can be read").path();
+        let Ok(sheet) = fs::read_to_string(&path) else { continue };
+        let module = path.file_stem().and_then(|stem| stem.to_str()).expect("a sheet has a name");
+        for line in sheet.lines().filter(|line| line.starts_with("pub const ") && line.contains(": Clause")) {
+            let name = line.trim_start_matches("pub const ").split(':').next().unwrap_or_default();
+            let cited = format!("{module}::{name}");
+            let is_beside = BESIDE_OTHERS.contains(&cited.as_str());
+            let is_cited =
+                checks.split(&cited).skip(1).any(|rest| !rest.starts_with(|c: char| c.is_alphanumeric() || c == '_'));
+            assert!(is_cited != is_beside, "{cited}: cited {is_cited}, beside others {is_beside}");
+            clauses += 1;
+        }
+    }
+    assert!(clauses > 60, "{clauses} clauses were found");
+}
+
+/// All sources of a folder and below, one after the other.
+fn texts(folder: &Path) -> String {
+    let entries = fs::read_dir(folder).expect("a folder can be read").map(|entry| entry.expect("an entry").path());
+    let text = |path: std::path::PathBuf| {
+        if path.is_dir() { texts(&path) } else { fs::read_to_string(&path).expect("a source can be read") }
+    };
+    entries.map(text).collect()
 }
 
 #[test]

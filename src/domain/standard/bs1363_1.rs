@@ -91,7 +91,7 @@ pub fn pin_spacing() -> Limit<Length> {
 /// The cord is held: 25 pulls of 60 N for 1 s each, then a twist, move it by 2 mm at most. A type test: shown, never asked.
 pub const CORD_ANCHORAGE: Clause = Clause::new(PUBLICATION, EDITIONS, "cord anchorage", Provenance::MemoryMedium);
 
-/// Insulation of a new plug: at least 5 MΩ at 500 V d.c.
+/// Insulation of a new plug at 500 V d.c.: the same 5 MΩ as of a socket, which stand with BS 1363-2.
 pub const INSULATION: Clause = Clause::new(PUBLICATION, EDITIONS, "15", Provenance::MemoryHigh);
 
 /// Table 2: cross-section of the flex, rating of the plug, largest fuse.

@@ -18,7 +18,8 @@ pub const STATED: &Question = &Question::any(
     &["maker", "local-address", "electronic-address", "seller", "type-or-batch", "instructions", "package-gone"],
 );
 
-const RULES: &[Clause] = &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::GENERAL_SAFETY];
+const RULES: &[Clause] =
+    &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::EQUIPMENT_IDENTITY, law_ni::GENERAL_SAFETY];
 
 /// **Finds** goods that name no maker with a postal address.
 ///

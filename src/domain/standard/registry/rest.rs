@@ -66,6 +66,12 @@ pub(super) const LIMITS: &[Published] = &[
         &["insulation-low"],
     ),
     Published::new(
+        "insulation-of-a-new-plug",
+        bs1363_1::INSULATION,
+        || vec![at_least(bs1363_2::insulation())],
+        &["insulation-low"],
+    ),
+    Published::new(
         "output-insulation",
         iet_code::INSULATION_CLASS_II,
         || vec![at_least(iet_code::insulation_class_2())],

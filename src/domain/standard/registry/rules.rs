@@ -15,6 +15,7 @@ pub const RULES: &[Clause] = &[
     law_gb::GENERAL_SAFETY,
     law_gb::TRUE_CLAIMS,
     law_ni::EQUIPMENT_MARK,
+    law_ni::EQUIPMENT_IDENTITY,
     law_ni::GENERAL_SAFETY,
     marks::DOUBLE_SQUARE,
     marks::WHEELED_BIN,
