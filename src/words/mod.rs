@@ -10,6 +10,8 @@ pub mod flex_print;
 pub mod input_problem;
 pub mod instrument;
 pub mod mark;
+pub mod measurand;
+pub mod moment;
 pub mod number;
 pub mod print;
 pub mod question;

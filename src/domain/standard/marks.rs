@@ -1,12 +1,19 @@
 //! Marks on products: how they are drawn and what they say.
 
 use super::{Clause, Provenance};
+use crate::domain::sample::Market;
 
-/// CE is drawn in its proportions and at least 5 mm high; UKCA likewise (memory-high).
-pub const CE_SIZE: Clause = Clause::new("Regulation (EC) 765/2008", "2008", "Annex II", Provenance::Read);
+/// CE is drawn in its proportions and at least 5 mm high.
+pub const CE_SIZE: Clause =
+    Clause::new("Regulation (EC) 765/2008", "", "Annex II", Provenance::Read).only_in(Market::NorthernIreland);
+
+/// CE and UKCA are drawn in their proportions and at least 5 mm high, by the same rule as kept in the law of Great Britain.
+pub const CE_AND_UKCA_SIZE: Clause =
+    Clause::new("Regulation (EC) 765/2008 as kept in British law", "", "Annex II", Provenance::MemoryHigh)
+        .only_in(Market::GreatBritain);
 
 /// The double square says that no earth is needed.
-pub const DOUBLE_SQUARE: Clause = Clause::new("IEC 60417", "", "5172", Provenance::MemoryHigh);
+pub const DOUBLE_SQUARE: Clause = Clause::new("IEC 60417", "", "symbol 5172", Provenance::MemoryHigh);
 
 /// The crossed-out wheeled bin says that the goods are collected apart.
 pub const WHEELED_BIN: Clause = Clause::new("EN 50419", "", "", Provenance::MemoryMedium);

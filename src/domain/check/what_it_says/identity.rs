@@ -18,13 +18,14 @@ pub const STATED: &Question = &Question::any(
     &["maker", "local-address", "electronic-address", "seller", "type-or-batch", "instructions", "package-gone"],
 );
 
-const RULES: &[Clause] = &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::GENERAL_SAFETY];
+const RULES: &[Clause] =
+    &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::EQUIPMENT_IDENTITY, law_ni::GENERAL_SAFETY];
 
 /// **Finds** goods that name no maker with a postal address.
 ///
 /// **Why it matters** nobody answers for them.
 ///
-/// **Source** SI 2016/1101, SI 2005/1803, Regulation (EU) 2023/988 (memory-high).
+/// **Source** SI 2016/1101, SI 2005/1803; in Northern Ireland Directive 2014/35/EU, Regulation (EU) 2023/988 (memory-high).
 ///
 /// **Decision** every place is looked at; with the package gone it cannot be told. A breach for goods under the electrical equipment
 /// rules, in Northern Ireland, and where nothing at all tells who they are; else a bad sign.
