@@ -134,6 +134,11 @@ const SAYS: &[(Clause, &str)] = &[
         "Electrical equipment bears CE or UKCA in Great Britain: on itself, its package or its papers.",
     ),
     (law_gb::EQUIPMENT_SCOPE, "A domestic plug, socket or plain lead bears neither CE nor UKCA."),
+    (law_ni::EQUIPMENT_SCOPE, "A domestic plug, socket or plain lead bears no CE in Northern Ireland either."),
+    (
+        marks::CE_AND_UKCA_SIZE,
+        "CE and UKCA are drawn in their proportions and at least 5 mm high, in Great Britain too.",
+    ),
     (
         law_gb::EQUIPMENT_IDENTITY,
         "Maker and importer with a postal address, type or batch, and instructions are there.",
