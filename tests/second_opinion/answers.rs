@@ -12,7 +12,7 @@ use plugwary::domain::quantity::{
     ohms, ohms_per_kilometre,
 };
 use plugwary::domain::standard::gtin::{self, gtin_check_digit};
-use plugwary::domain::standard::iec60287;
+use plugwary::domain::standard::iec60287::StillAir;
 use plugwary::domain::uncertainty::{Correlation, Measured, combine_correlated, combine3};
 use proptest::array::{uniform3, uniform4};
 use proptest::collection::vec;
@@ -132,7 +132,7 @@ fn check_digit(runner: &mut TestRunner) -> Value {
 /// The heat that a cable gives to still air.
 fn loss(runner: &mut TestRunner) -> Value {
     let (diameter, rise, room) = (draw(runner, 5.0..12.0), draw(runner, 5.0..70.0), draw(runner, 15.0..35.0));
-    let found = iec60287::loss_to_still_air(millimetres(diameter), TemperatureInterval::new::<kelvin>(rise));
+    let found = StillAir::around(millimetres(diameter)).loss(TemperatureInterval::new::<kelvin>(rise));
     json!({
         "of": "loss to still air",
         "diameter": diameter * 1e-3,
