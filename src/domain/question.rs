@@ -14,6 +14,8 @@ use super::view::View;
 pub struct Question {
     /// Kebab-case, unique, for ever.
     pub id: &'static str,
+    /// What it is looked up by.
+    pub key: Key,
     /// Where one looks.
     pub place: Place,
     /// The least equipment it needs.
@@ -31,6 +33,26 @@ pub struct Question {
 impl PartialEq for Question {
     fn eq(&self, other: &Self) -> bool {
         self.id == other.id
+    }
+}
+
+/// An id as a number, reckoned when the program is compiled (FNV-1a, 64 bits): answers are looked up by the hundred at each tap, and two
+/// numbers are compared in one step. No two questions share one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Key(u64);
+
+impl Key {
+    /// The key of an id.
+    pub const fn of(id: &str) -> Self {
+        let mut key = 0xcbf2_9ce4_8422_2325;
+        let mut rest = id.as_bytes();
+        while let [first, others @ ..] = rest {
+            #[expect(clippy::as_conversions, reason = "nothing else widens a byte when the program is compiled")]
+            let byte = *first as u64;
+            key = (key ^ byte).wrapping_mul(0x0100_0000_01b3);
+            rest = others;
+        }
+        Self(key)
     }
 }
 
@@ -184,7 +206,7 @@ impl Question {
 
     /// A question asked once, always.
     pub const fn asking(id: &'static str, place: Place, needs: Equipment, ask: Ask) -> Self {
-        Self { id, place, needs, ask, per: Per::Sample, stage: Stage::Whole, when: always }
+        Self { id, key: Key::of(id), place, needs, ask, per: Per::Sample, stage: Stage::Whole, when: always }
     }
 
     /// The same question for each of several.

@@ -29,6 +29,8 @@ fn codes_are_kebab_case_and_unique() {
         assert!(is_kebab(question.id), "{}", question.id);
         assert!(ids.insert(question.id), "{} stands twice", question.id);
     }
+    let keys: BTreeSet<_> = check::questions().map(|question| question.key).collect();
+    assert_eq!(keys.len(), ids.len(), "two questions share a key");
 }
 
 #[test]

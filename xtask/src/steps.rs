@@ -3,9 +3,9 @@
 use std::{cell::OnceCell, path::PathBuf, process::Command};
 
 use crate::{
-    Trouble, budget, release,
+    Trouble, budget, python, release,
     setup::{Piece, Setup},
-    shell::{Shell, run},
+    shell::{Shell, pipe, run},
 };
 
 /// One kind of test.
@@ -25,11 +25,17 @@ const APP: [&str; 2] = ["--target", "wasm32-unknown-unknown"];
 const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
-pub const STEPS: [Step; 12] = [
+pub const STEPS: [Step; 13] = [
     Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
     Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
     Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
     Step { name: "test-engine", about: "tests and examples of the engine", needs: &[], run: test_engine },
+    Step {
+        name: "second-opinion",
+        about: "the engine's arithmetic agrees with other people's libraries",
+        needs: &[Piece::Python],
+        run: second_opinion,
+    },
     Step { name: "doc", about: "the engine's documentation has no gaps or dead links", needs: &[], run: doc },
     Step {
         name: "lint-tools",
@@ -114,6 +120,11 @@ fn lint_engine(bench: &Bench) -> Result<(), Trouble> {
 fn test_engine(bench: &Bench) -> Result<(), Trouble> {
     // The same generated cases each time, so that a red run can be repeated; a plain `cargo test` draws new ones.
     run(bench.cargo(&[&["test"], &ENGINE]).env("PROPTEST_RNG_SEED", "2026"))
+}
+
+fn second_opinion(bench: &Bench) -> Result<(), Trouble> {
+    let mut answers = bench.cargo(&[&["run", "--quiet", "--example", "second-opinion"], &ENGINE]);
+    pipe(&mut answers, python::python(bench.shell())?.arg("tests/second_opinion/compare.py"))
 }
 
 fn doc(bench: &Bench) -> Result<(), Trouble> {

@@ -14,6 +14,7 @@ mod clause;
 pub mod cord_type;
 pub mod en50525;
 pub mod en50678;
+pub mod eu_risk;
 pub mod gtin;
 pub mod hd308;
 pub mod hd361;
