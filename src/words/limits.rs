@@ -52,7 +52,7 @@ pub const OMISSIONS: &[&str] = &[
     "Adaptors (BS 1363-3), cable reels (IEC 61242), chargers and plugs of other countries. A foreign plug is named and no more.",
     "Two-core cords and flat cords: their sizes are others, and no two-core flex is right on an earthed product. Rubber cords are held to no sizes.",
     "1.25 mm² is no size of IEC 60228. Its resistance is recalled and agrees with its neighbours.",
-    "The earth limits of the Continent (EN 50678: 0.3 Ω up to 5 m) and of Australia (1 Ω): samples for the United Kingdom are held to 0.1 Ω beyond the flex, which is tighter.",
+    "The earth limits of the Continent (EN 50678: 0.3 Ω up to 5 m) and of Australia (1 Ω): samples for the United Kingdom are held to 0.1 Ω beyond the flex, which is tighter for usual leads.",
     "The leakage limit of 5 mA of the Code of Practice, 5th edition: it is no line for a current through a person.",
     "Coiled, bunched or covered flex: no model here reckons how hot it gets.",
 ];
