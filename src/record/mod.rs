@@ -24,7 +24,7 @@ use crate::domain::question::Target;
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use entry_fault::EntryFault;
 pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
-pub use fault::{RecordFault, Said};
+pub use fault::{Misfit, RecordFault, Said};
 pub use judged::judged_line;
 #[cfg(feature = "schema")]
 pub use schema::schema;

@@ -114,6 +114,6 @@ pub enum Fault {
     #[error("another window of the app holds what is kept on this device, or the browser is stuck")]
     Blocked,
     /// Anything else, in the browser's words.
-    #[error("the browser's storage failed: {0}")]
+    #[error("the browser’s storage failed: {0}")]
     Other(String),
 }

@@ -108,7 +108,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "core-mass",
-        asks: "What does the brown core's bare metal weigh?",
+        asks: "What does the brown core’s bare metal weigh?",
         answers: &[],
         says: "The bare metal of the brown core weighs {value}.",
         look: "Strip all of the brown core of the piece you measured, and weigh the metal alone. A scale with steps of 0.01 g is best.",
@@ -123,7 +123,7 @@ pub const CHECKS: &[CheckWords] = &[
         code: "core-resistance-high",
         wrong: "cores with too little conductor",
         why: "Thin or poor metal gets hot under load, and a thin earth core can burn open before the fuse does: what you touch then stays live.",
-        settles: "Read every core with a four-wire meter on a piece as long as you have, with its length and the room's temperature.",
+        settles: "Read every core with a four-wire meter on a piece as long as you have, with its length and the room’s temperature.",
     },
     CheckWords {
         code: "overheats-at-claim",

@@ -67,14 +67,14 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "flex-maker",
-        asks: "Is there a maker's name or mark on the flex?",
+        asks: "Is there a maker’s name or mark on the flex?",
         answers: &[
             AnswerWords {
                 code: "name-or-mark",
                 answer: "yes, a name or a mark",
-                says: "A maker's name or mark is printed on the flex.",
+                says: "A maker’s name or mark is printed on the flex.",
             },
-            AnswerWords { code: "none", answer: "none to be seen", says: "No maker's name or mark is on the flex." },
+            AnswerWords { code: "none", answer: "none to be seen", says: "No maker’s name or mark is on the flex." },
         ],
         says: "",
         look: "Look before and after the type and the size. A trade name, a logo or initials will do.",
@@ -179,7 +179,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         ],
         says: "",
         look: "Slit the outside of the cut flex along a few centimetres and look between the wires.",
-        why: "A maker's own thread stands in for the name on the outside.",
+        why: "A maker’s own thread stands in for the name on the outside.",
         caution: "Unplugged, fuse out, plug destroyed. Cut away from your hand.",
     },
     QuestionWords {
@@ -193,7 +193,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "insulation-thickness",
-        asks: "How thick is the thinnest wire's insulation?",
+        asks: "How thick is the thinnest wire’s insulation?",
         answers: &[],
         says: "The insulation of the thinnest wire is {value} thick at its thinnest.",
         look: "Pull the coloured plastic off each wire and measure it all around without pressing. Note the smallest value of all.",

@@ -131,12 +131,12 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
             AnswerWords {
                 code: "as-thick-as-the-flex",
-                answer: "wires as thick as the flex's",
+                answer: "wires as thick as the flex’s",
                 says: "The wires inside are as thick as those of the flex.",
             },
             AnswerWords {
                 code: "thinner-than-the-flex",
-                answer: "wires thinner than the flex's",
+                answer: "wires thinner than the flex’s",
                 says: "The wires inside are thinner than those of the flex.",
             },
         ],
@@ -259,7 +259,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         ],
         says: "",
         look: "On the small circuit board find the gap under the transformer. See which parts bridge it: a blue disc is the usual one. An optical coupler, a small block with four legs, counts with the transformer.",
-        why: "When this part fails, the mains stands on the telephone's cable.",
+        why: "When this part fails, the mains stands on the telephone’s cable.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {

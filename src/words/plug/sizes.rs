@@ -35,7 +35,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "pin-to-edge",
-        asks: "How far is a lower pin from the plug's edge?",
+        asks: "How far is a lower pin from the plug’s edge?",
         answers: &[],
         says: "From the nearer of the two lower pins to the edge of the plug it is {value}.",
         look: "On the face with the pins, from the side of the pin to the nearest edge. Measure both lower pins on all sides and note the smallest.",
@@ -48,7 +48,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         answers: &[],
         says: "The two lower pins are {value} wide.",
         look: "The wide side, at the bare tip. Measure both and note the one further from 6.35 mm.",
-        why: "A pin that is too wide spreads the socket's contacts; one too narrow runs hot.",
+        why: "A pin that is too wide spreads the socket’s contacts; one too narrow runs hot.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -66,7 +66,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         answers: &[],
         says: "The pin furthest from its size is {value} thick.",
         look: "The narrow side of all three pins, at the bare metal. Note the one furthest from 3.97 mm.",
-        why: "Thin pins touch badly and run hot; thick ones spread the socket's contacts.",
+        why: "Thin pins touch badly and run hot; thick ones spread the socket’s contacts.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -74,7 +74,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
         asks: "How long are the two lower pins?",
         answers: &[],
         says: "The two lower pins are {value} long.",
-        look: "From the face of the plug to the tip, with the calliper's depth rod. Measure both and note the one further from 17.7 mm.",
+        look: "From the face of the plug to the tip, with the calliper’s depth rod. Measure both and note the one further from 17.7 mm.",
         why: "A pin that is too long is live before it is covered.",
         caution: UNPLUGGED,
     },

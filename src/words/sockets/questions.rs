@@ -290,26 +290,26 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "connector-earth",
-        asks: "Is there a path from the connector's earth?",
+        asks: "Is there a path from the connector’s earth?",
         answers: &[
             AnswerWords {
                 code: "path",
                 answer: "yes, all the time",
-                says: "There is a path from the connector's earth contact to the plug's earth pin.",
+                says: "There is a path from the connector’s earth contact to the plug’s earth pin.",
             },
             AnswerWords {
                 code: "comes-and-goes",
                 answer: "it comes and goes",
-                says: "The path from the connector's earth contact to the plug's earth pin comes and goes.",
+                says: "The path from the connector’s earth contact to the plug’s earth pin comes and goes.",
             },
             AnswerWords {
                 code: "no-path",
                 answer: "no path",
-                says: "There is no path from the connector's earth contact to the plug's earth pin.",
+                says: "There is no path from the connector’s earth contact to the plug’s earth pin.",
             },
         ],
         says: "",
-        look: "Hold one probe of the tester on the plug's long pin, the other in the connector's middle hole. Bend the flex at both ends meanwhile.",
+        look: "Hold one probe of the tester on the plug’s long pin, the other in the connector’s middle hole. Bend the flex at both ends meanwhile.",
         why: "Without that path the metal of the appliance is live after its first fault.",
         caution: "Unplugged at both ends, and nothing connected. Never a probe in or from a live socket.",
     },

@@ -92,7 +92,7 @@ pub const CHECKS: &[CheckWords] = &[
     },
     CheckWords {
         code: "approval-number-false",
-        wrong: "an approval number that is not this product's",
+        wrong: "an approval number that is not this product’s",
         why: "The mark is forged, and nobody tested the plug.",
         settles: "Look the number up in the list of the body whose mark it is, and say what was found.",
     },
