@@ -8,6 +8,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "piece-length",
         asks: "How long is the piece of flex you measure?",
+        topic: "how long the piece of flex is whose cores are read",
         answers: &[],
         says: "The piece of flex whose cores were read is {value} long.",
         look: "Cut the flex at both ends and lay the piece straight along a tape. The longer the piece, the surer the result: take all of it.",
@@ -17,6 +18,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-resistance",
         asks: "What does {which} read from end to end?",
+        topic: "what {which} reads from end to end",
         answers: &[],
         says: "From end to end, {which} reads {value}.",
         look: "Strip both ends, scrape the metal bright, clip on close to the insulation. Use four wires if the meter has them; else hold the two leads together, note what they read and take it off.",
@@ -26,6 +28,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "cores-joined",
         asks: "What do all cores read, joined at both ends?",
+        topic: "what the cores read, joined at both ends",
         answers: &[],
         says: "Joined at both ends, the cores read {value} together.",
         look: "Twist all cores together at one end and all together at the other, then read from end to end with the same meter.",
@@ -35,6 +38,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-magnet",
         asks: "Do the bare strands go to a magnet?",
+        topic: "whether the bare strands go to a magnet",
         answers: &[
             AnswerWords {
                 code: "none",
@@ -60,6 +64,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-scrape",
         asks: "Scrape one strand with a knife. What shows?",
+        topic: "what a scraped strand shows",
         answers: &[
             AnswerWords {
                 code: "red",
@@ -91,6 +96,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "strand-count",
         asks: "How many strands has the brown core?",
+        topic: "how many strands the brown core has",
         answers: &[],
         says: "The brown core has {value} strands.",
         look: "Untwist the end, fan the strands out on a sheet of paper and count them in fives. Count twice.",
@@ -100,6 +106,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "ten-strands-width",
         asks: "How wide are ten strands, side by side?",
+        topic: "how wide ten strands are, side by side",
         answers: &[],
         says: "Ten strands of the brown core, side by side, are {value} wide.",
         look: "Lay ten strands beside each other on sticky tape, touching, and measure right across. A single strand is too thin for a calliper.",
@@ -109,6 +116,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-mass",
         asks: "What does the brown core’s bare metal weigh?",
+        topic: "what the brown core’s bare metal weighs",
         answers: &[],
         says: "The bare metal of the brown core weighs {value}.",
         look: "Strip all of the brown core of the piece you measured, and weigh the metal alone. A scale with steps of 0.01 g is best.",

@@ -6,6 +6,7 @@ use crate::domain::physics::metal::{Candidate, Explanation, Metal};
 use crate::domain::quantity::Amount;
 
 use super::number;
+use super::reason::capital;
 
 /// Why the cores' resistance is what it is found to be.
 pub fn cores_measured(
@@ -16,7 +17,8 @@ pub fn cores_measured(
 ) -> String {
     let worst =
         evidence.iter().filter(|e| e.outcome == Conformity::Nonconforming).filter_map(times_the_limit).reduce(f64::max);
-    let over = worst.map(|times| format!("The worst core has {} times the resistance allowed.", number::number(times)));
+    let over =
+        worst.map(|times| format!("The worst core has about {} times the resistance allowed.", number::roughly(times)));
     let sentences = [
         over.unwrap_or_default(),
         explanation.map(explained).unwrap_or_default().to_owned(),
@@ -39,13 +41,17 @@ fn times_the_limit(evidence: &Evidence) -> Option<f64> {
 
 const fn explained(explanation: Explanation) -> &'static str {
     match explanation {
-        Explanation::CladAluminium => "Copper-clad aluminium of the full size could explain it.",
-        Explanation::Steel => "Copper-clad aluminium cannot explain it by itself; steel could.",
+        Explanation::CladAluminium => {
+            "Copper-clad aluminium of the full size could explain it, and so could thinner copper."
+        }
+        Explanation::Steel => {
+            "Even copper-clad aluminium of the full size would have less: the cores are thinner than claimed, or of steel."
+        }
         Explanation::Stainless => {
-            "Neither clad aluminium nor any ordinary steel can explain it; only stainless steel could."
+            "Even ordinary steel of the full size would have less: the cores are far thinner than claimed, or of stainless steel."
         }
         Explanation::NoMetal => {
-            "No metal sold as a conductor can explain it at the claimed size: the cores are far too thin."
+            "No metal sold as a conductor has so much at the claimed size: the cores are far too thin."
         }
     }
 }
@@ -62,14 +68,15 @@ const fn dangerous(danger: CoreDanger) -> &'static str {
 
 /// What the heat balance came to.
 pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount) -> String {
-    let (current, carries) = (number::amount(current), number::amount(carries));
+    let (current, carries) = (number::amount(current), number::about(carries));
     match conductor {
         Some(conductor) => format!(
-            "At {current} its cores settle at about {}, lying straight in still air at 30 °C; about {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
+            "At {current} its cores settle at about {}, lying straight in still air at 30 °C; {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
             number::rounded(conductor)
         ),
         None => format!(
-            "At {current} it never settles: it heats until something gives way. About {carries} already brings its cores to 60 °C."
+            "At {current} it never settles: it heats until something gives way. {} already brings its cores to 60 °C.",
+            capital(&carries)
         ),
     }
 }

@@ -12,6 +12,8 @@ pub mod instrument;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod limits;
 pub mod mark;
+pub mod measurand;
+pub mod moment;
 pub mod number;
 pub mod print;
 pub mod question;

@@ -33,6 +33,26 @@ pub fn rounded(amount: Amount) -> String {
     with_unit(&fixed(amount.in_unit(unit).unwrap_or_default(), 0), unit)
 }
 
+/// A value without the digits that its doubt makes idle.
+pub fn as_sure(value: Amount, standard_uncertainty: Amount) -> String {
+    let unit = suited(value);
+    match Doubt::expanded(standard_uncertainty, unit) {
+        Some(doubt) => with_unit(&to_place(value.in_unit(unit).unwrap_or_default(), doubt.decimals), unit),
+        None => in_unit(value, unit),
+    }
+}
+
+/// A value to two significant digits, for what a model says: "about 6.3 A".
+pub fn about(amount: Amount) -> String {
+    let unit = suited(amount);
+    format!("about {}", with_unit(&roughly(amount.in_unit(unit).unwrap_or_default()), unit))
+}
+
+/// A plain number to two significant digits, without idle zeros; whole numbers keep every digit.
+pub fn roughly(value: f64) -> String {
+    without_idle_zeros(&fixed(value, 1 - leading_place(value)))
+}
+
 /// A plain number to four significant digits, without idle zeros; whole numbers keep every digit.
 pub fn number(value: f64) -> String {
     without_idle_zeros(&fixed(value, SIGNIFICANT_DIGITS - 1 - leading_place(value)))
@@ -44,8 +64,7 @@ pub fn number(value: f64) -> String {
 pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
     let unit = suited(value);
     let Some(doubt) = Doubt::expanded(standard_uncertainty, unit) else { return in_unit(value, unit) };
-    let number = value.in_unit(unit).unwrap_or_default();
-    format!("{} ± {}", with_unit(&to_place(number, doubt.decimals), unit), doubt.text(unit))
+    format!("{} ± {}", as_sure(value, standard_uncertainty), doubt.text(unit))
 }
 
 /// What an instrument showed, with the digits and in the unit that were typed, and its doubt where it has a number.
@@ -118,7 +137,7 @@ pub fn chance(probability: Probability, grounds: Grounds) -> String {
 }
 
 /// The unit in which a value reads best.
-fn suited(value: Amount) -> Unit {
+pub fn suited(value: Amount) -> Unit {
     let at_least = |unit: Unit, least: f64| value.in_unit(unit).is_some_and(|number| number.abs() >= least);
     match value.kind() {
         QuantityKind::Area => Unit::SquareMillimetre,

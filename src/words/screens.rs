@@ -72,8 +72,6 @@ pub const TITLE: &str = "What do you call it? (may stay empty)";
 pub const NUMBER: &str = "Number on its bag (may stay empty)";
 /// Label of the sample's origin.
 pub const ORIGIN: &str = "Where it came from (may stay empty)";
-/// A sample nobody named.
-pub const UNNAMED: &str = "a sample without a name";
 /// Shares the file.
 pub const SHARE: &str = "Share the file";
 /// Saves the file.
@@ -116,7 +114,7 @@ pub const ABOUT_PARAGRAPHS: &[&str] = &[
     "Never put a sample of unknown quality into a live socket to try it. Keep it unplugged while you look, unless you are a competent person and the app says that this is the step for it. Never push anything metal into a socket.",
     "A plug that was cut off its flex can kill: take the fuse out and destroy it at once. Something hot, scorched or buzzing in use is switched off at the consumer unit, not pulled out.",
     "What you enter stays on this device, in this browser. Nothing is sent anywhere. If the browser’s data is cleared, it is gone: make a file of what you want to keep.",
-    "The limits come from published standards, most of them read in secondary copies, some recalled. Each finding names its source and says when it was recalled and not checked.",
+    "The limits come from published standards, most of them read in secondary copies, some quoted from memory. Each finding names its source and says where a rule or number is quoted from memory.",
 ];
 
 /// Refers to a count of photos.

@@ -134,3 +134,29 @@ fn no_check_has_a_limit_or_a_clause_of_its_own() {
         }
     }
 }
+
+/// What stands between quotation marks in a line of code; a line of comment has none.
+fn texts(line: &str) -> Vec<String> {
+    if line.trim_start().starts_with("//") {
+        return Vec::new();
+    }
+    let line = line.replace("\\\\", "").replace("\\\"", "QUOTE").replace("'\"'", "");
+    line.split('"').skip(1).step_by(2).map(str::to_owned).collect()
+}
+
+#[test]
+fn words_have_the_apostrophes_and_quotation_marks_of_a_printed_page() {
+    let shown = ["src/words", "src/drawing", "src/record/fault.rs", "src/record/entry_fault.rs", "src/store/mod.rs"];
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let mut sentences = 0;
+    for (path, text) in sources().into_iter().filter(|(path, _)| shown.iter().any(|at| path.starts_with(root.join(at))))
+    {
+        for sentence in text.lines().flat_map(texts).filter(|text| text.contains(' ') && !text.contains("='")) {
+            sentences += 1;
+            assert!(!sentence.contains('\''), "{}: {sentence}", path.display());
+            let is_markup = sentence.contains("=QUOTE") || sentence.contains('<');
+            assert!(is_markup || !sentence.contains("QUOTE"), "{}: {sentence}", path.display());
+        }
+    }
+    assert!(sentences > 1000, "only {sentences} sentences were found");
+}

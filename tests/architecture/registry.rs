@@ -123,7 +123,13 @@ fn every_question_and_answer_has_words() {
             let answer = words.answer(code);
             assert!(answer.is_some_and(|a| !a.answer.is_empty() && a.says.ends_with('.')), "{} {code}", question.id);
         }
-        assert_eq!(words.answers.len(), question.answers().len(), "{} words an answer it does not have", question.id);
+        let is_print = matches!(question.ask, Ask::Printed(_));
+        let says_nothing = words.answer("nothing").is_some_and(|answer| answer.says.ends_with('.'));
+        assert!(says_nothing || !is_print, "{} has no sentence for no print", question.id);
+        let answers = question.answers().len() + usize::from(is_print);
+        assert_eq!(words.answers.len(), answers, "{} words an answer it does not have", question.id);
+        let has_topic = !words.topic.is_empty() && !words.topic.ends_with(['.', '?']);
+        assert!(has_topic && words.topic.contains("{which}") == words.asks.contains("{which}"), "{}", question.id);
         let has_sentence = !words.says.is_empty();
         assert!(has_sentence || matches!(question.ask, Ask::One(_)), "{} has no sentence", question.id);
         let takes_value = matches!(question.ask, Ask::Measure { .. } | Ask::Printed(_) | Ask::Count(..));

@@ -13,6 +13,7 @@ mod plug;
 mod properties;
 mod readings;
 mod sockets;
+mod sources;
 mod typed;
 mod walk;
 mod what_it_says;

@@ -40,7 +40,7 @@ pub struct Check {
     pub judge: Judge,
     /// The questions that inform it, the most telling first.
     pub asks: &'static [&'static Question],
-    /// What it is held against.
+    /// What it is held against, in whichever market; a finding keeps what holds where the sample is sold.
     pub against: &'static [Clause],
     /// What looking costs and how often it finds something.
     pub prospect: Prospect,
@@ -88,7 +88,8 @@ impl Check {
             | Conformity::NotApplicable
             | Conformity::NotExamined => judgement,
         };
-        Finding { code: self.code, place: self.place, judgement, against: self.against, asks: self.asks }
+        let against = self.against.iter().copied().filter(|clause| clause.holds_in(view.market())).collect();
+        Finding { code: self.code, place: self.place, judgement, against, asks: self.asks }
     }
 
     /// Whether the body stays closed that one would look into, or nobody may energise what is tried live. Whatever was found wrong

@@ -197,6 +197,7 @@ pub fn evidence<Q: Measurand>(
     let friendly = limit.friendly(measured);
     Evidence {
         target,
+        question: None,
         value,
         u,
         limit: limit.bound(),

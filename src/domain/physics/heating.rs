@@ -39,6 +39,11 @@ pub const fn deviation_of_current() -> f64 {
     DEVIATION_OF_CURRENT
 }
 
+/// The part of the rise that the model may be wrong by, either way.
+pub const fn margin_of_rise() -> f64 {
+    MARGIN_OF_RISE
+}
+
 /// A flex with two cores that carry the current.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LoadedFlex {

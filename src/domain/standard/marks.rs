@@ -6,10 +6,17 @@ use uom::si::ratio::ratio;
 use super::{Clause, Provenance};
 use crate::domain::decision::Limit;
 use crate::domain::quantity::{Length, millimetres};
+use crate::domain::sample::Market;
 
-/// CE is drawn in its proportions and at least 5 mm high; UKCA likewise (memory-high). The height was read in SI 2004/1464 and
-/// Directive 2009/125/EC, which repeat this annex.
-pub const CE_SIZE: Clause = Clause::new("Regulation (EC) 765/2008", "2008", "Annex II", Provenance::Read);
+/// CE is drawn in its proportions and at least 5 mm high. The height was read in SI 2004/1464 and Directive 2009/125/EC, which repeat
+/// this annex.
+pub const CE_SIZE: Clause =
+    Clause::new("Regulation (EC) 765/2008", "", "Annex II", Provenance::Read).only_in(Market::NorthernIreland);
+
+/// CE and UKCA are drawn in their proportions and at least 5 mm high, by the same rule as kept in the law of Great Britain.
+pub const CE_AND_UKCA_SIZE: Clause =
+    Clause::new("Regulation (EC) 765/2008 as kept in British law", "", "Annex II", Provenance::MemoryHigh)
+        .only_in(Market::GreatBritain);
 
 /// The least height of CE and of UKCA.
 pub fn mark_height() -> Limit<Length> {
@@ -17,8 +24,7 @@ pub fn mark_height() -> Limit<Length> {
 }
 
 /// How CE is drawn, in parts of the outer radius of its two arcs.
-pub const CE_DRAWING: Clause =
-    Clause::new("Regulation (EC) 765/2008", "2008", "Annex II, drawing", Provenance::MemoryHigh);
+pub const CE_DRAWING: Clause = Clause::new("Regulation (EC) 765/2008", "", "Annex II, drawing", Provenance::MemoryHigh);
 
 /// The proportions of [`CE_DRAWING`], all as parts of the outer radius.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -48,7 +54,7 @@ pub fn ce_proportions() -> Proportions {
 }
 
 /// The double square says that no earth is needed.
-pub const DOUBLE_SQUARE: Clause = Clause::new("IEC 60417", "", "5172", Provenance::MemoryHigh);
+pub const DOUBLE_SQUARE: Clause = Clause::new("IEC 60417", "", "symbol 5172", Provenance::MemoryHigh);
 
 /// The crossed-out wheeled bin says that the goods are collected apart.
 pub const WHEELED_BIN: Clause = Clause::new("EN 50419", "", "", Provenance::MemoryMedium);

@@ -7,6 +7,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "switch-opens",
         asks: "Switch off: which short pin falls silent?",
+        topic: "which pole the switch opens",
         answers: &[
             AnswerWords { code: "line", answer: "line", says: "The switch opens line." },
             AnswerWords { code: "both", answer: "both line and neutral", says: "The switch opens line and neutral." },
@@ -29,6 +30,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "opened",
         asks: "Can you open the body?",
+        topic: "whether the body opens",
         answers: &[
             AnswerWords { code: "opened", answer: "it is open", says: "The body was opened." },
             AnswerWords { code: "stays-closed", answer: "it stays closed", says: "The body stays closed." },
@@ -41,6 +43,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "seen-inside",
         asks: "Do you see any of these inside?",
+        topic: "whether anything is burnt, loose or hurt inside",
         answers: &[
             AnswerWords {
                 code: "scorched",
@@ -72,6 +75,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-joined-to",
         asks: "What is the green-and-yellow wire joined to?",
+        topic: "what the green-and-yellow wire is joined to",
         answers: &[
             AnswerWords {
                 code: "every-socket",
@@ -98,6 +102,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "joints",
         asks: "Do you see any of these joints?",
+        topic: "whether joints and contacts are sound",
         answers: &[
             AnswerWords {
                 code: "solder-alone",
@@ -123,6 +128,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "wires-inside",
         asks: "How thick is the copper inside?",
+        topic: "how thick the copper inside is",
         answers: &[
             AnswerWords {
                 code: "metal-bars",
@@ -148,6 +154,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "colours-inside",
         asks: "Which colours do the wires inside have?",
+        topic: "which colours the wires inside have",
         answers: &[
             AnswerWords {
                 code: "right-or-bars",
@@ -173,6 +180,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "parts-inside",
         asks: "Which of these parts do you see?",
+        topic: "which protective parts are inside",
         answers: &[
             AnswerWords {
                 code: "surge-part",
@@ -203,6 +211,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "surge-part",
         asks: "What keeps the surge part from burning?",
+        topic: "what keeps the surge part from burning",
         answers: &[
             AnswerWords {
                 code: "with-thermal-fuse",
@@ -220,6 +229,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "across-the-barrier",
         asks: "What joins the mains side to the USB side?",
+        topic: "what joins the mains side to the USB side",
         answers: &[
             AnswerWords {
                 code: "nothing",
@@ -265,6 +275,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "creepage",
         asks: "How far apart along the board, at the closest?",
+        topic: "how far mains and USB keep apart along the board",
         answers: &[],
         says: "Along the board the mains side keeps {value} from the USB side.",
         look: "On the copper side, follow the gap between the mains side and the USB side, and measure its narrowest place along the surface. A slot in the board is walked around.",
@@ -274,6 +285,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "clearance",
         asks: "How far apart through the air, at the closest?",
+        topic: "how far mains and USB keep apart through the air",
         answers: &[],
         says: "Through the air the mains side keeps {value} from the USB side.",
         look: "The shortest straight way between metal of the mains side and metal of the USB side.",
@@ -283,6 +295,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-count",
         asks: "How many wires has the flex, by sight?",
+        topic: "how many wires the flex has",
         answers: &[
             AnswerWords { code: "three", answer: "three", says: "The flex has three wires." },
             AnswerWords { code: "two", answer: "two", says: "The flex has two wires." },
@@ -296,6 +309,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "may-cut",
         asks: "May the flex be cut up?",
+        topic: "whether the flex may be cut up",
         answers: &[
             AnswerWords { code: "yes", answer: "yes, this sample may be destroyed", says: "The flex may be cut up." },
             AnswerWords {

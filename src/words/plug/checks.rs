@@ -115,25 +115,25 @@ pub const CHECKS: &[CheckWords] = &[
     CheckWords {
         code: "pin-width-off",
         wrong: "a pin too wide or too narrow",
-        why: "A pin of the wrong width spreads the socket’s contacts or touches them badly. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "A pin of the wrong width spreads the socket’s contacts or touches them badly. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {
         code: "pin-thickness-off",
         wrong: "a pin too thick or too thin",
-        why: "A pin of the wrong thickness spreads the socket’s contacts or touches them badly. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "A pin of the wrong thickness spreads the socket’s contacts or touches them badly. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {
         code: "pin-length-off",
         wrong: "a pin too long or too short",
-        why: "The earth has to touch first, and no pin may be bare while it is live. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "The earth has to touch first, and no pin may be bare while it is live. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {
         code: "pin-spacing-off",
         wrong: "pins too far apart or too close together",
-        why: "Such a plug is forced in and bends the socket’s contacts. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "Such a plug is forced in and bends the socket’s contacts. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {

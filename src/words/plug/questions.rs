@@ -11,6 +11,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-pattern",
         asks: "What plug is it?",
+        topic: "what plug it is",
         answers: &[
             answer("uk-three-pin", "three flat pins, British", "The plug has three flat British pins."),
             answer(
@@ -31,6 +32,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "converter",
         asks: "How does the converter sit on the plug?",
+        topic: "how the converter sits on the plug",
         answers: &[
             answer(
                 "marked-and-fixed",
@@ -48,6 +50,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-make",
         asks: "How is the plug made?",
+        topic: "how the plug is made",
         answers: &[
             answer("moulded", "in one piece with the flex", "The plug is moulded in one piece with the flex."),
             answer("rewirable", "with a cover held by a screw", "The plug has a cover held by a screw."),
@@ -60,6 +63,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "under-the-cover",
         asks: "Do you see any of these under the cover?",
+        topic: "whether all is well under the plug’s cover",
         answers: &[
             answer(
                 "wrong-terminal",
@@ -85,6 +89,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-in-the-holder",
         asks: "What is in the fuse holder?",
+        topic: "what is in the fuse holder",
         answers: &[
             answer("marked-bs-1362", "a fuse marked BS 1362", "The plug has a fuse marked BS 1362."),
             answer(
@@ -120,6 +125,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-rating",
         asks: "How many amperes does the fuse say?",
+        topic: "how many amperes the fuse says",
         answers: &[
             answer("3", "3 A", "The fuse is marked 3 A."),
             answer("5", "5 A", "The fuse is marked 5 A."),
@@ -137,6 +143,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pins-and-sleeves",
         asks: "Do you see any of these on the pins?",
+        topic: "whether pins and sleeves are as they should be",
         answers: &[
             answer(
                 "no-sleeves",
@@ -171,6 +178,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "sold-as",
         asks: "Is the plug sold as new?",
+        topic: "whether the plug is sold as new",
         answers: &[
             answer("new", "new", "The plug without sleeves is offered as new."),
             answer(
@@ -187,6 +195,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-and-flex",
         asks: "Do you see any of these on plug and flex?",
+        topic: "whether plug and flex are whole and closed",
         answers: &[
             answer(
                 "scorched",
@@ -216,6 +225,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-print",
         asks: "Which of these are printed on the plug?",
+        topic: "what is printed on the plug",
         answers: &[
             answer("maker", "a maker’s name or mark", "The plug bears a maker’s name or mark."),
             answer("bs-1363", "BS 1363", "BS 1363 is printed on the plug."),
@@ -236,6 +246,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "magnet-on-pins",
         asks: "Does a magnet pull at the pins?",
+        topic: "whether a magnet pulls at the pins",
         answers: &[
             answer("no-pull", "no", "A magnet does not pull at the pins."),
             answer("weak-pull", "a little", "A magnet pulls at the pins a little, as at a thin coat of nickel."),

@@ -9,6 +9,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-length",
         asks: "How long is the fuse?",
+        topic: "how long the fuse is",
         answers: &[],
         says: "The fuse is {value} long.",
         look: "Measure over both metal caps.",
@@ -18,15 +19,17 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-diameter",
         asks: "How thick are the caps of the fuse?",
+        topic: "how thick the caps of the fuse are",
         answers: &[],
         says: "The caps of the fuse measure {value} across.",
         look: "Measure a cap across, turn it by a quarter and measure again. Take the middle of the two.",
-        why: "About 6.3 mm is usual. The tolerance is recalled, so this is told and decides nothing.",
+        why: "About 6.3 mm is usual. The tolerance is quoted from memory, so this is told and decides nothing.",
         caution: UNPLUGGED,
     },
     QuestionWords {
         id: "fuse-mass",
         asks: "What does the fuse weigh?",
+        topic: "what the fuse weighs",
         answers: &[],
         says: "The fuse weighs {value}.",
         look: "Use scales that show 0.1 g or finer. With coarser ones weigh several equal fuses and divide.",
@@ -36,6 +39,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pin-to-edge",
         asks: "How far is a lower pin from the plug’s edge?",
+        topic: "how far a lower pin is from the plug’s edge",
         answers: &[],
         says: "From the nearer of the two lower pins to the edge of the plug it is {value}.",
         look: "On the face with the pins, from the side of the pin to the nearest edge. Measure both lower pins on all sides and note the smallest.",
@@ -45,6 +49,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "live-pin-width",
         asks: "How wide are the two lower pins?",
+        topic: "how wide the two lower pins are",
         answers: &[],
         says: "The two lower pins are {value} wide.",
         look: "The wide side, at the bare tip. Measure both and note the one further from 6.35 mm.",
@@ -54,6 +59,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-pin-width",
         asks: "How wide is the long pin?",
+        topic: "how wide the long pin is",
         answers: &[],
         says: "The earth pin is {value} wide.",
         look: "The wide side of the long top pin. It should be about 7.9 mm.",
@@ -63,6 +69,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pin-thickness",
         asks: "How thick are the pins?",
+        topic: "how thick the pins are",
         answers: &[],
         says: "The pin furthest from its size is {value} thick.",
         look: "The narrow side of all three pins, at the bare metal. Note the one furthest from 3.97 mm.",
@@ -72,6 +79,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "live-pin-length",
         asks: "How long are the two lower pins?",
+        topic: "how long the two lower pins are",
         answers: &[],
         says: "The two lower pins are {value} long.",
         look: "From the face of the plug to the tip, with the calliper’s depth rod. Measure both and note the one further from 17.7 mm.",
@@ -81,6 +89,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-pin-length",
         asks: "How long is the long pin?",
+        topic: "how long the long pin is",
         answers: &[],
         says: "The earth pin is {value} long.",
         look: "From the face of the plug to the tip. It should be about 22.7 mm.",
@@ -90,6 +99,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "across-live-pins",
         asks: "How wide is it over the two lower pins?",
+        topic: "how wide it is over the two lower pins",
         answers: &[],
         says: "Over the outer sides of the two lower pins it is {value}.",
         look: "At their base, from the outer side of one to the outer side of the other. It should be about 28.6 mm.",
@@ -99,6 +109,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-pin-to-far-side",
         asks: "How far is it over the long pin and a lower one?",
+        topic: "how far it is over the long pin and a lower one",
         answers: &[],
         says: "From the far side of the earth pin to the far side of the lower pins it is {value}.",
         look: "At their base and straight up and down, from the top of the long pin to the underside of the lower pins. It should be about 28.2 mm.",

@@ -7,6 +7,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "readings-prepared",
         asks: "What have you made sure of?",
+        topic: "whether it was ready to be read",
         answers: &[
             AnswerWords { code: "unplugged", answer: "it is unplugged", says: "It is unplugged." },
             AnswerWords {
@@ -33,6 +34,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-path",
         asks: "Earth pin to the earth of {which}: does it beep?",
+        topic: "whether there is a path from the plug’s earth pin to the earth of {which}",
         answers: &[
             AnswerWords {
                 code: "beeps",
@@ -58,6 +60,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-resistance",
         asks: "What does the earth of {which} read?",
+        topic: "what the earth of {which} reads",
         answers: &[],
         says: "From the plug’s earth pin to the earth of {which} it reads {value}.",
         look: "One probe on the long pin of the plug, the other on the metal inside the socket’s top hole. First join the probes and take off what they read, or use four wires. Use 200 mA or less; 25 A only after it read well.",
@@ -67,6 +70,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-while-bent",
         asks: "What does the reading do while you bend the flex?",
+        topic: "what the earth reading does while the flex is bent",
         answers: &[
             AnswerWords {
                 code: "steady",
@@ -92,6 +96,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pole-path",
         asks: "Where do line and neutral beep at {which}?",
+        topic: "whether line and neutral are where they belong at {which}",
         answers: &[
             AnswerWords {
                 code: "both-beep",
@@ -127,6 +132,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "poles-together",
         asks: "Plug’s line pin to its neutral pin: a beep?",
+        topic: "whether there is a path from the plug’s line pin to its neutral pin",
         answers: &[
             AnswerWords {
                 code: "silent",
@@ -152,6 +158,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pole-resistance",
         asks: "What do the two short pins read?",
+        topic: "what the two lower pins read, from one to the other",
         answers: &[],
         says: "From the plug’s line pin to its neutral pin it reads {value}.",
         look: "Meter to ohms, one probe on each short pin of the plug. No path at all is what a plain lead reads.",
@@ -161,6 +168,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-to-poles",
         asks: "Long pin to a short pin: beep, or under 1 MΩ?",
+        topic: "whether line or neutral has a path to earth",
         answers: &[
             AnswerWords {
                 code: "neither",
@@ -183,6 +191,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "insulation-test",
         asks: "How do you test the insulation?",
+        topic: "at what voltage the insulation is to be tested",
         answers: &[
             AnswerWords {
                 code: "500-v",
@@ -213,6 +222,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "insulation",
         asks: "What does the insulation read?",
+        topic: "what the insulation reads",
         answers: &[],
         says: "From line and neutral together to earth it reads {value}.",
         look: "One probe on the joined short pins, the other on the long pin. Wait until the display rests. What is beyond the range is typed as it stands, such as > 999.",
@@ -222,6 +232,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "output-insulation",
         asks: "USB output to both short pins: what does it read?",
+        topic: "what the insulation of the USB output reads",
         answers: &[],
         says: "From the USB output to line and neutral together it reads {value}.",
         look: "Short pins of the plug joined as before. One probe there, the other on the metal shell of the USB socket, then on its contacts; type the lower reading.",
@@ -231,6 +242,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-taken-out",
         asks: "Fuse taken out: what still beeps to a socket?",
+        topic: "what still reaches a socket with the fuse out",
         answers: &[
             AnswerWords {
                 code: "only-neutral-beeps",
@@ -256,6 +268,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "room-temperature",
         asks: "How warm is the room?",
+        topic: "how warm the room is",
         answers: &[],
         says: "The room has {value}.",
         look: "A thermometer that has lain beside the sample for a while. The sample must be as warm as the room.",

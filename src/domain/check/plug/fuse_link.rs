@@ -170,10 +170,10 @@ fn size_off(view: &View) -> Judgement {
     let Some(length) = length.measured::<Length>() else {
         return Judgement::cannot_tell(Breach, Reason::OutOfRange);
     };
-    let length = against(Target::Sample, &length, &bs1362::length());
+    let length = against(Target::Sample, &length, &bs1362::length()).of(FUSE_LENGTH);
     let diameter = reading(FUSE_DIAMETER)
         .and_then(Reading::measured::<Length>)
-        .map(|diameter| against(Target::Sample, &diameter, &bs1362::diameter()));
+        .map(|diameter| against(Target::Sample, &diameter, &bs1362::diameter()).of(FUSE_DIAMETER));
     let decided = Judgement::by_readings(Breach, vec![length.clone()], 1);
     match diameter {
         Some(diameter) if decided.outcome == Conformity::Conforms && diameter.outcome != Conformity::Conforms => {

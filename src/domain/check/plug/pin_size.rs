@@ -178,7 +178,7 @@ fn read(view: &View, question: &Question) -> Option<Measured<Length>> {
 }
 
 fn recalled(view: &View, sizes: &[(&'static Question, Limit<Length>)]) -> Judgement {
-    let held = sizes.iter().filter_map(|(question, limit)| Some(leniently(&read(view, question)?, limit)));
+    let held = sizes.iter().filter_map(|(question, limit)| Some(leniently(&read(view, question)?, limit).of(question)));
     let first = sizes.iter().find_map(|(question, _)| view.answer(question, Target::Sample));
     by_recalled(held.collect(), sizes.len(), Judgement::without_choice(Breach, first))
 }
@@ -193,7 +193,9 @@ fn spacing(view: &View) -> Judgement {
     let between_live = read(view, ACROSS).map(|across| combine2(across, live_width, |across, width| across - width));
     let to_earth = read(view, EARTH_TO_FAR_SIDE)
         .map(|far| combine3(far, earth_width, thickness, |far, width, thick| far - width / 2.0 - thick / 2.0));
-    let held = [between_live, to_earth].into_iter().flatten().map(|at| leniently(&at, &bs1363_1::pin_spacing()));
+    let held = [(ACROSS, between_live), (EARTH_TO_FAR_SIDE, to_earth)]
+        .into_iter()
+        .filter_map(|(question, at)| Some(leniently(&at?, &bs1363_1::pin_spacing()).of(question)));
     let first = [ACROSS, EARTH_TO_FAR_SIDE].iter().find_map(|question| view.answer(question, Target::Sample));
     by_recalled(held.collect(), 2, Judgement::without_choice(Breach, first))
 }

@@ -25,7 +25,7 @@ const RULES: &[Clause] =
 ///
 /// **Why it matters** nobody answers for them.
 ///
-/// **Source** SI 2016/1101, SI 2005/1803, Regulation (EU) 2023/988 (memory-high).
+/// **Source** SI 2016/1101, SI 2005/1803; in Northern Ireland Directive 2014/35/EU, Regulation (EU) 2023/988 (memory-high).
 ///
 /// **Decision** every place is looked at; with the package gone it cannot be told. A breach for goods under the electrical equipment
 /// rules, in Northern Ireland, and where nothing at all tells who they are; else a bad sign.

@@ -51,10 +51,14 @@ const USUAL: [(Duty, f64); 5] =
     [(Duty::Light, 0.5), (Duty::Ordinary, 0.75), (Duty::Ordinary, 1.0), (Duty::Ordinary, 1.5), (Duty::Ordinary, 2.5)];
 
 /// The flex at three places inside what its readings allow.
-struct Loaded {
-    coolest: LoadedFlex,
-    likely: LoadedFlex,
-    hottest: LoadedFlex,
+#[derive(Debug, Clone, Copy)]
+pub struct Loaded {
+    /// Every reading moved two standard uncertainties in its favour.
+    pub coolest: LoadedFlex,
+    /// The readings as they are.
+    pub likely: LoadedFlex,
+    /// Every reading moved against it.
+    pub hottest: LoadedFlex,
 }
 
 /// Judges the heat of a cut flex.
@@ -106,7 +110,8 @@ fn verdict_of(loaded: &Loaded, current: ElectricCurrent) -> Heat {
     heating::judge(&loaded.coolest, &loaded.hottest, current, bs7671_flex::surroundings())
 }
 
-fn loaded(flex: &CutFlex) -> Option<Loaded> {
+/// The flex as its readings and what is claimed for it allow; `None` where line or neutral was not read.
+pub fn loaded(flex: &CutFlex) -> Option<Loaded> {
     let (line, neutral) = (flex.core(Core::Line)?, flex.core(Core::Neutral)?);
     let diameter = flex.diameter.unwrap_or_else(|| usual_diameter(flex.area));
     let thinnest = diameter.shifted(-2.0).max(millimetres(1.0));
