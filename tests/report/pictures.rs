@@ -37,10 +37,9 @@ pub fn near(what: &str, got: f64, wanted: f64) {
 }
 
 pub fn evidence(target: Target, value: f64, u: f64, unit: Unit, limit: Bound) -> Evidence {
-    let u = match unit {
-        Unit::DegreeCelsius => Amount::new(u - 273.15, unit),
-        _ => Amount::new(u, unit),
-    };
+    // A difference knows no zero point, an amount in degrees does.
+    let zero = if unit == Unit::DegreeCelsius { 273.15 } else { 0.0 };
+    let u = Amount::new(u - zero, unit);
     Evidence {
         target,
         question: None,
@@ -154,19 +153,21 @@ fn cores_stand_on_a_line_of_equal_ratios() {
     let core = |core, value, limit: f64| {
         evidence(Target::Core(core), value, value / 100.0, UNIT, Bound::AtMost(Amount::new(limit, UNIT)))
     };
-    let cores = [core(Core::Line, 100.0, 20.0), core(Core::Neutral, 50.0, 20.0), core(Core::Earth, 500.0, 20.0)];
-    let dangers = [core(Core::Line, 100.0, 30.0), core(Core::Neutral, 50.0, 30.0), core(Core::Earth, 500.0, 30.0)];
+    let cores = [core(Core::Line, 100.0, 16.0), core(Core::Neutral, 50.0, 16.0), core(Core::Earth, 500.0, 16.0)];
+    let dangers = [core(Core::Line, 100.0, 24.0), core(Core::Neutral, 50.0, 24.0), core(Core::Earth, 500.0, 24.0)];
     let reason = Reason::CoresMeasured { room: RoomTemperature::Read, explanation: None, danger: None };
     let pictures = drawn(&finding("core-resistance-high", reason, [cores, dangers].concat()));
     let [Picture { svg, .. }] = pictures.as_slice() else { unreachable!("one picture, got {}", pictures.len()) };
-    // From 10 Ω/km to 1000 Ω/km: two decades over 338 pixels, 169 each. lg 2 = 0.3010, lg 3 = 0.4771, lg 5 = 0.6990.
-    near("the limit of 20", first(svg, "limit", "x1"), LEFT + 169.0 * 0.301_03);
-    near("the danger line of 30", first(svg, "dash", "x1"), LEFT + 169.0 * 0.477_12);
+    // From 10 Ω/km to 1000 Ω/km: two decades over 338 pixels, 169 each. lg 1.6 = 0.2041, lg 2.4 = 0.3802, lg 5 = 0.6990.
+    near("the limit of 16", first(svg, "limit", "x1"), LEFT + 169.0 * 0.204_12);
+    near("the danger line of 24", first(svg, "dash", "x1"), LEFT + 169.0 * 0.380_21);
     for (mark, decades) in all(svg, "mark", "x1").into_iter().zip([1.0, 0.698_97, 1.698_97]) {
         near("a core", mark, LEFT + 169.0 * decades);
     }
     assert_eq!(all(svg, "mark", "x1").len(), 3, "a core is drawn once, whatever it is held against");
-    assert!(svg.contains("class 5") && svg.contains("brown") || svg.contains("Brown"), "{svg}");
+    for named in ["(class 5)", "Brown (line)", "Blue (neutral)", "Green-and-yellow (earth)"] {
+        assert!(svg.contains(named), "{named} is not named");
+    }
 }
 
 #[test]
