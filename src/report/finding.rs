@@ -38,14 +38,70 @@ impl<'a> Told<'a> {
         self.plug_face_under.is_some()
     }
 
+    /// Doubts; those that rest on the same answer for the same reason are told together, the weightiest group first.
+    pub fn tell_doubts(&self, page: &mut Markup, doubts: Vec<&Finding>) {
+        let mut rest = doubts;
+        while let Some(first) = rest.first().copied() {
+            let grounds = self.seen_and_reason(first);
+            let is_measured = !first.judgement.evidence.is_empty() || grounds.0.is_empty();
+            let is_same = |finding: &&Finding| {
+                finding.code == first.code
+                    || (!is_measured
+                        && finding.judgement.evidence.is_empty()
+                        && self.seen_and_reason(finding) == grounds)
+            };
+            let (same, others): (Vec<_>, Vec<_>) = rest.into_iter().partition(is_same);
+            rest = others;
+            match same.as_slice() {
+                [only] => self.tell(page, only),
+                several => self.tell_together(page, several, &grounds),
+            }
+        }
+    }
+
+    fn tell_together(&self, page: &mut Markup, findings: &[&Finding], (seen, reason): &(String, String)) {
+        page.open("section", &format!("said bar-{}", Bar::Dotted.code()))
+            .element("h3", "", seen)
+            .element("p", "", reason)
+            .element("p", "", words::SO_NOT_TOLD)
+            .open("ul", "");
+        let mut against = Vec::new();
+        for finding in findings {
+            page.element("li", "", &words::doubt(finding));
+            against.extend(
+                finding.against.iter().filter(|clause| !against.contains(*clause)).copied().collect::<Vec<_>>(),
+            );
+        }
+        page.close("ul").element("p", "source", &words::held_against(&against));
+        for home in findings.iter().filter_map(|finding| self.home_of_photos(finding)) {
+            self.photos.of(page, home);
+        }
+        page.close("section");
+    }
+
+    /// The sentence that a finding stands under.
+    fn home(&self, finding: &Finding) -> Option<&'a Sentence<'a>> {
+        self.said.iter().find(|sentence| sentence.findings.iter().any(|f| f.code == finding.code))
+    }
+
+    /// The same where the finding is the first of those that share its photos.
+    fn home_of_photos(&self, finding: &Finding) -> Option<&'a Sentence<'a>> {
+        self.home(finding).filter(|home| home.findings.first().is_some_and(|first| first.code == finding.code))
+    }
+
+    /// What was seen, and why that leads to the outcome where it does not say so itself.
+    fn seen_and_reason(&self, finding: &Finding) -> (String, String) {
+        let kind = self.view.kind();
+        let seen = statement::seen(finding, self.home(finding), kind);
+        let is_answer = matches!(finding.judgement.reason, Reason::CouldNotTell | Reason::Refused);
+        let reason = if is_answer && !seen.is_empty() { String::new() } else { reason::reason(finding, kind) };
+        (seen, reason)
+    }
+
     /// One finding.
     pub fn tell(&self, page: &mut Markup, finding: &Finding) {
         let kind = self.view.kind();
-        let home = self.said.iter().find(|sentence| sentence.findings.iter().any(|f| f.code == finding.code));
-        let seen = statement::seen(finding, home, kind);
-        // What the sentence of such an answer says is the reason already.
-        let is_answer = matches!(finding.judgement.reason, Reason::CouldNotTell | Reason::Refused);
-        let reason = if is_answer && !seen.is_empty() { String::new() } else { reason::reason(finding, kind) };
+        let (seen, reason) = self.seen_and_reason(finding);
         page.open("section", &format!("said bar-{}", Bar::of(finding).code()))
             .element("h3", "", &words::heading(finding))
             .element("p", "", &seen)
@@ -61,8 +117,7 @@ impl<'a> Told<'a> {
             .element("p", "", reason::settles(finding))
             .element("p", "", reason::bearing(finding))
             .element("p", "source", &words::held_against(&finding.against));
-        // Findings of one sentence share its photos, which stand under the first.
-        if let Some(home) = home.filter(|home| home.findings.first().is_some_and(|first| first.code == finding.code)) {
+        if let Some(home) = self.home_of_photos(finding) {
             self.photos.of(page, home);
         }
         page.close("section");

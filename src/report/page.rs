@@ -112,7 +112,12 @@ impl Writer<'_> {
         let breaks = |f: &Finding| f.outcome() == Conformity::Nonconforming;
         self.findings(page, told, words::WHAT_IS_WRONG, |f| breaks(f) && !is_bad_sign(f));
         self.findings(page, told, words::BAD_SIGNS, |f| breaks(f) && is_bad_sign(f));
-        self.findings(page, told, words::COULD_NOT_BE_TOLD, |f| f.outcome() == Conformity::Inconclusive);
+        let doubts: Vec<&Finding> =
+            self.assessment.findings.iter().filter(|f| f.outcome() == Conformity::Inconclusive).collect();
+        if !doubts.is_empty() {
+            page.element("h2", "", words::COULD_NOT_BE_TOLD);
+            told.tell_doubts(page, doubts);
+        }
     }
 
     fn findings(&self, page: &mut Markup, told: &Told, heading: &str, is_wanted: impl Fn(&Finding) -> bool) {
@@ -132,7 +137,7 @@ impl Writer<'_> {
         let names = names(self.assessment.findings.iter().filter(is_print));
         if !names.is_empty() {
             page.element("h2", "", words::ONLY_PRINT).element("p", "", words::ONLY_PRINT_MEANS);
-            page.element("p", "said bar-empty", &names);
+            page.element("p", "said bar-empty", &reason::capital(&names));
         }
     }
 
@@ -232,5 +237,5 @@ fn said(page: &mut Markup, bar: Bar, text: &str) {
 /// What findings look for, in one sentence.
 fn names<'a>(findings: impl Iterator<Item = &'a Finding>) -> String {
     let names: Vec<&str> = findings.map(|f| check::of(f.code).wrong).collect();
-    if names.is_empty() { String::new() } else { reason::capital(&format!("{}.", names.join("; "))) }
+    if names.is_empty() { String::new() } else { format!("{}.", names.join("; ")) }
 }

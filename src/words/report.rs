@@ -18,6 +18,8 @@ pub const WHAT_IS_WRONG: &str = "What is wrong with it";
 pub const BAD_SIGNS: &str = "Bad signs, which decide nothing";
 /// Heading.
 pub const COULD_NOT_BE_TOLD: &str = "What could not be told";
+/// Before a list of doubts.
+pub const SO_NOT_TOLD: &str = "So it could not be told whether there is any of these, with what would settle it:";
 /// Heading.
 pub const ONLY_PRINT: &str = "Dangers with only somebody’s word against them";
 /// Said under it.
@@ -130,6 +132,11 @@ pub fn when(begun: &str, changed: &str, edition: &str) -> String {
 /// What a finding is called, and what it found.
 pub fn heading(finding: &Finding) -> String {
     format!("{}: {}", reason::capital(reason::label(finding)), check::of(finding.code).wrong)
+}
+
+/// A doubt among others that share their reason: what could not be told, and what would settle it.
+pub fn doubt(finding: &Finding) -> String {
+    format!("{}. {}", reason::capital(check::of(finding.code).wrong), reason::settles(finding))
 }
 
 /// What a finding is held against.

@@ -76,6 +76,8 @@ pub struct Sentence<'a> {
     pub text: String,
     /// Whether the answer tells anything of the sample; that a tool is not at hand does not.
     pub tells: bool,
+    /// Whether it says that something could not be found out.
+    pub is_open: bool,
     /// The bar beside it: that of its gravest finding.
     pub bar: Bar,
     /// The findings told under it: breaks and doubts, gravest first.
@@ -96,6 +98,7 @@ pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> V
             target: answered.target,
             text: sentence(answered, examination.sample.kind),
             tells: answered.answer != Answer::NoTool,
+            is_open: matches!(answered.answer, Answer::CannotTell | Answer::Refused),
             bar: Bar::Thin,
             findings: Vec::new(),
         })
@@ -138,6 +141,8 @@ fn home<'s, 'a>(sentences: &'s mut [Sentence<'a>], finding: &Finding) -> Option<
             s.target == target && (question.is_empty() || s.question.id == question) && rests_on(s)
         })
     };
+    let is_doubt = matches!(finding.judgement.reason, Reason::CouldNotTell | Reason::Refused);
+    let exactly = |s: &Sentence| exactly(s) || (is_doubt && s.is_open && rests_on(s));
     let is_asked = |s: &Sentence| finding.asks.contains(&s.question);
     let at = sentences
         .iter()
@@ -177,6 +182,7 @@ pub fn seen(finding: &Finding, home: Option<&Sentence>, kind: Kind) -> String {
             let answer = question::by_id(question).and_then(|words| words.answer(answer));
             answer.map_or_else(whole, |answer| answer.says.replace("{which}", &named))
         }
+        Reason::CouldNotTell | Reason::Refused if home.is_none_or(|home| !home.is_open) => String::new(),
         Reason::CouldNotTell
         | Reason::Refused
         | Reason::Needs(_)
