@@ -126,7 +126,7 @@ pub fn when(begun: &str, changed: &str, edition: &str) -> String {
         ("", changed) => format!("Last changed {}. ", moment(changed)),
         (begun, changed) => format!("Begun {}; last changed {}. ", moment(begun), moment(changed)),
     };
-    format!("{times}Judged by rule book {edition}.")
+    format!("{times}Judged by edition {edition} of Plugwary’s rules.")
 }
 
 /// What a finding is called, and what it found.

@@ -186,7 +186,6 @@ pub fn seen(finding: &Finding, home: Option<&Sentence>, kind: Kind) -> String {
         Reason::CouldNotTell
         | Reason::Refused
         | Reason::Needs(_)
-        | Reason::OutOfRange
         | Reason::PrintNotUnderstood { .. }
         | Reason::PolesOpenWhenDead
         | Reason::WrongTestVoltage => whole(),
@@ -202,6 +201,7 @@ pub fn seen(finding: &Finding, home: Option<&Sentence>, kind: Kind) -> String {
         | Reason::FitsTheClaim
         | Reason::NowhereStated
         | Reason::FlexType { .. }
+        | Reason::OutOfRange
         | Reason::CoresMeasured { .. }
         | Reason::CoreOpen { .. }
         | Reason::HeatBalance { .. }

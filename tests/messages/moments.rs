@@ -27,11 +27,11 @@ fn what_is_no_moment_stays_as_it_is() {
 
 #[test]
 fn a_file_that_says_no_times_names_none() {
-    assert_eq!(report::when("", "", "2026-11"), "Judged by rule book 2026-11.");
+    assert_eq!(report::when("", "", "2026-11"), "Judged by edition 2026-11 of Plugwary’s rules.");
     let begun = report::when("2026-11-25T02:43:00Z", "", "2026-11");
-    assert_eq!(begun, "Begun 25 November 2026, 02:43 UTC. Judged by rule book 2026-11.");
+    assert_eq!(begun, "Begun 25 November 2026, 02:43 UTC. Judged by edition 2026-11 of Plugwary’s rules.");
     let changed = report::when("", "2026-11-25T02:43:00Z", "2026-11");
-    assert_eq!(changed, "Last changed 25 November 2026, 02:43 UTC. Judged by rule book 2026-11.");
+    assert_eq!(changed, "Last changed 25 November 2026, 02:43 UTC. Judged by edition 2026-11 of Plugwary’s rules.");
     assert_eq!(report::photo_of("", "ab"), "Photo. SHA-256 ab");
 }
 

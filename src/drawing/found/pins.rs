@@ -4,7 +4,7 @@
 use super::Picture;
 use crate::domain::decision::Limit;
 use crate::domain::finding::{Evidence, Finding};
-use crate::domain::quantity::{Length, Unit};
+use crate::domain::quantity::{Amount, Length, Unit};
 use crate::domain::question::Core;
 use crate::domain::standard::bs1363_1;
 use crate::drawing::plug::nominal;
@@ -188,7 +188,12 @@ fn pointed(svg: Svg, letter: char, id: &str, face: &Face, place: &impl Fn((f64, 
         _ => {
             let y = low - 4.0;
             let dashed = (place((face.outer + face.least, low - 7.0)), place((face.outer + face.least, low + 5.0)));
-            side(svg, (face.outer, y), (face.edge, y)).line(dashed.0, dashed.1, "dash")
+            let least = number::amount(Amount::new(face.least, Unit::Millimetre));
+            side(svg, (face.outer, y), (face.edge, y)).line(dashed.0, dashed.1, "dash").words(
+                (dashed.1.0, dashed.1.1 + 14.0),
+                "middle",
+                &least,
+            )
         }
     }
 }
