@@ -65,6 +65,14 @@ fn what_was_not_told_is_a_whole_sentence() {
 }
 
 #[test]
+fn claims_that_cannot_both_be_true_are_named_in_the_table() {
+    let pages = pages();
+    let says_so = |name: &str| pages.get(name).expect("the case is there").contains(plugwary::words::report::DISAGREE);
+    assert!(says_so("dishonest-lead-breach"), "it states 3500 W, 3000 W and 2500 W");
+    assert!(!says_so("sound-lead-meters"));
+}
+
+#[test]
 fn nobody_is_told_of_the_tools_that_made_it() {
     for (name, page) in pages() {
         for word in ["EOF", "serde", "nonconforming", "Some(", "NaN", "inf "] {
