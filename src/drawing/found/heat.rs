@@ -31,6 +31,7 @@ pub fn draw(view: &View) -> Option<Picture> {
     let table = flex.area.and_then(bs7671::cord_rating);
     let room = celsius(bs7671_flex::surroundings());
     let limit = celsius(heating::most_for_pvc());
+    let cool = celsius(bs7671_flex::conductor());
     let widest = [Some(claim), table].into_iter().flatten().map(Measurand::base).fold(0.0, f64::max) * 1.2;
     let across = Axis::even(0.0, widest, (LEFT, RIGHT));
     let up = Axis::even(room, HOTTEST, (FOOT, TOP));
@@ -62,6 +63,7 @@ pub fn draw(view: &View) -> Option<Picture> {
         .path(&path(&band, "z"), "allowed")
         .path(&path(&curve(likely, 1.0), ""), "curve")
         .line((LEFT, up.at(limit)), (RIGHT, up.at(limit)), "limit")
+        .line((LEFT, up.at(cool)), (RIGHT, up.at(cool)), "h")
         .words((LEFT + 4.0, up.at(limit) - 4.0), "start", "70 °C: the plastic softens above it")
         .line((at.0, TOP), (at.0, FOOT + 22.0), "dash")
         .circle(at, 4.0, "dot");
@@ -81,7 +83,7 @@ pub fn draw(view: &View) -> Option<Picture> {
     }
     let svg = across.level(svg.line((LEFT, TOP), (LEFT, FOOT), "h"), FOOT);
     let notes = vec![
-        "°C up, amperes across. The tinted band is the margin of the model and of the readings.".to_owned(),
+        "°C up, amperes across. The tinted band is the margin of the model and of the readings: at the claimed current it is too hot if all of the band lies above 70 °C, and cool enough if all of it lies below the thin line at 60 °C.".to_owned(),
         "Lying straight, alone, in still air at 30 °C. Coiled or covered, a flex gets much hotter; that is not modelled.".to_owned(),
     ];
     Some(Picture { svg: svg.into_figure(), notes })
