@@ -38,11 +38,9 @@ pub fn draw(view: &View) -> Option<Picture> {
     let place = |(current, celsius): (f64, f64)| (across.at(current), up.at(celsius));
 
     let curve = |flex: &LoadedFlex, stretched: f64| -> Vec<(f64, f64)> {
-        (0..=POINTS)
-            .map(|n| room + (HOTTEST - room) * f64::from(n) / f64::from(POINTS))
-            .map(|shown| (current_for(flex, room + (shown - room) / stretched), shown))
-            .map(place)
-            .collect()
+        let shown = (0..=POINTS).map(|n| room + (HOTTEST - room) * f64::from(n) / f64::from(POINTS));
+        let points: Vec<_> = shown.map(|shown| (current_for(flex, room + (shown - room) / stretched), shown)).collect();
+        up_to(widest, &points).into_iter().map(place).collect()
     };
     let Loaded { coolest, likely, hottest } = &loaded;
     let margin = heating::margin_of_rise();
@@ -100,6 +98,22 @@ fn beside(svg: Svg, at: (f64, f64), words: &str) -> Svg {
 
 fn celsius(temperature: ThermodynamicTemperature) -> f64 {
     temperature.base() - degrees_celsius(0.0).base()
+}
+
+/// The points of a rising curve as far as a current, at which it ends.
+fn up_to(widest: f64, points: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    let mut kept: Vec<(f64, f64)> = Vec::new();
+    for &(current, celsius) in points {
+        match kept.last().copied() {
+            Some((before, cooler)) if current > widest => {
+                let part = (widest - before) / (current - before);
+                kept.push((widest, cooler + part * (celsius - cooler)));
+                break;
+            }
+            _ => kept.push((current, celsius)),
+        }
+    }
+    kept
 }
 
 fn current_for(flex: &LoadedFlex, conductor: f64) -> f64 {
