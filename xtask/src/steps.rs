@@ -25,11 +25,17 @@ const APP: [&str; 2] = ["--target", "wasm32-unknown-unknown"];
 const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
-pub const STEPS: [Step; 12] = [
+pub const STEPS: [Step; 13] = [
     Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
     Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
     Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
     Step { name: "test-engine", about: "tests and examples of the engine", needs: &[], run: test_engine },
+    Step {
+        name: "paper",
+        about: "programs of others read what is made for printing",
+        needs: &[Piece::PaperReaders],
+        run: test_paper,
+    },
     Step { name: "doc", about: "the engine's documentation has no gaps or dead links", needs: &[], run: doc },
     Step {
         name: "lint-tools",
@@ -114,6 +120,10 @@ fn lint_engine(bench: &Bench) -> Result<(), Trouble> {
 fn test_engine(bench: &Bench) -> Result<(), Trouble> {
     // The same generated cases each time, so that a red run can be repeated; a plain `cargo test` draws new ones.
     run(bench.cargo(&[&["test"], &ENGINE]).env("PROPTEST_RNG_SEED", "2026"))
+}
+
+fn test_paper(bench: &Bench) -> Result<(), Trouble> {
+    run(&mut bench.cargo(&[&["test", "--test", "paper"], &ENGINE, &["--", "--ignored"]]))
 }
 
 fn doc(bench: &Bench) -> Result<(), Trouble> {
