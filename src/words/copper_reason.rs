@@ -81,6 +81,10 @@ pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount)
     }
 }
 
+/// Said where the margin of the heat balance leaves it open.
+pub const HEAT_LEFT_OPEN: &str =
+    "The model may be wrong by three tenths of the rise either way: that leaves it open whether it gets too hot.";
+
 /// The metals that the signs speak for.
 pub fn metals(candidates: &[Candidate]) -> String {
     match candidates {

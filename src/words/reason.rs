@@ -67,7 +67,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         }
         Reason::CoreOpen { core } => format!("{} has no path from end to end.", capital(which::core(*core))),
         Reason::HeatBalance { current, conductor, carries } => {
-            copper_reason::heat_balance(*current, *conductor, *carries)
+            let balance = copper_reason::heat_balance(*current, *conductor, *carries);
+            let is_open = finding.outcome() == Conformity::Inconclusive;
+            if is_open { format!("{balance} {}", copper_reason::HEAT_LEFT_OPEN) } else { balance }
         }
         Reason::Metals(candidates) => copper_reason::metals(candidates),
         Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
@@ -154,6 +156,7 @@ struct Outcome {
     line: Line,
     limit: String,
     keeps: &'static str,
+    /// Empty where the margin of a model decides and not the chance.
     chance: String,
 }
 
@@ -170,7 +173,11 @@ impl Outcome {
                 Conformity::NotExamined => "not looked at",
                 Conformity::NotApplicable => "doesn’t apply",
             },
-            chance: number::chance(evidence.probability, grounds(evidence)),
+            chance: if matches!(finding.judgement.reason, Reason::HeatBalance { .. }) {
+                String::new()
+            } else {
+                number::chance(evidence.probability, grounds(evidence))
+            },
         }
     }
 
@@ -182,6 +189,7 @@ impl Outcome {
                 "Beyond {limit} it is a danger. Beyond it: {}. Chance that it is not: {chance}.",
                 values.join("; ")
             ),
+            (Line::Limit, _) if chance.is_empty() => format!("{all}, {limit}: {keeps}."),
             (Line::Limit, 1) => format!("{all}, {limit}: {keeps}. Chance that it keeps the limit: {chance}."),
             (Line::Limit, _) => {
                 format!("{all}. {}: each {keeps}. Chance that it keeps the limit: {chance}.", capital(limit))
