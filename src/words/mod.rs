@@ -7,6 +7,7 @@ pub mod claims;
 pub mod clause;
 pub mod faults;
 pub mod flex_print;
+pub mod help;
 pub mod input_problem;
 pub mod instrument;
 #[cfg(not(target_arch = "wasm32"))]
