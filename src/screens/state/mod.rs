@@ -21,7 +21,7 @@ mod notice;
 mod saving;
 
 pub use notice::Notice;
-use saving::Write;
+use saving::{Write, Writes};
 
 /// The example that a first start shows.
 const EXAMPLE: &str = include_str!("../../../tests/examinations/cases/market-stall-lead.json");
@@ -37,8 +37,7 @@ pub struct Samples {
     unreadable: RwSignal<Vec<Unreadable>>,
     /// What is half typed, by its key.
     drafts: StoredValue<BTreeMap<String, Draft>>,
-    /// Samples whose newest state is not in the store yet, with the number of that state.
-    unsaved: StoredValue<BTreeMap<String, u64>>,
+    writes: StoredValue<Writes>,
     database: StoredValue<Option<Rc<IndexedDb>>, LocalStorage>,
 }
 
@@ -63,7 +62,7 @@ impl Samples {
             open_sample: RwSignal::new(None),
             unreadable: RwSignal::new(Vec::new()),
             drafts: StoredValue::default(),
-            unsaved: StoredValue::default(),
+            writes: StoredValue::default(),
             database: StoredValue::new_local(None),
         };
         spawn_local(samples.load());

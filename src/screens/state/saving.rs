@@ -1,6 +1,6 @@
 //! How what is on the screens gets into the store and out of it: nothing that is not written yet is overtaken by what is.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
 use leptos::prelude::*;
@@ -16,9 +16,10 @@ use crate::words::faults;
 impl Samples {
     /// Reads what is stored: at the start, and when another window has changed it.
     pub(super) async fn load(self) {
+        let since = self.writes.with_value(|writes| writes.begun);
         match self.read_all().await {
             Ok((stored, drafts)) => {
-                self.take_in(stored);
+                self.take_in(stored, since);
                 if self.is_loading.get_untracked() {
                     self.take_in_drafts(drafts);
                 }
@@ -44,13 +45,15 @@ impl Samples {
         Ok(opened)
     }
 
-    /// Shows what is stored. Of a sample that is not saved as it stands here, this window knows better.
-    fn take_in(self, stored: Vec<(String, String)>) {
+    /// Shows what was stored when so many writes were begun. Of a sample that was written since, or is not written yet, this window
+    /// knows better.
+    fn take_in(self, stored: Vec<(String, String)>, since: u64) {
         let here = self.records.get_untracked();
-        let mut records: Vec<Record> = here.iter().filter(|known| self.is_unsaved(&known.id)).cloned().collect();
+        let is_newer = |id: &str| self.writes.with_value(|writes| writes.is_newer(id, since));
+        let mut records: Vec<Record> = here.iter().filter(|known| is_newer(&known.id)).cloned().collect();
         let here: BTreeMap<&str, &Record> = here.iter().map(|known| (known.id.as_str(), known)).collect();
         let mut unreadable = Vec::new();
-        for (id, json) in stored.into_iter().filter(|(id, _)| !self.is_unsaved(id)) {
+        for (id, json) in stored.into_iter().filter(|(id, _)| !is_newer(id)) {
             match record::read(&json) {
                 Ok(record) => {
                     if here.get(record.id.as_str()).is_some_and(|known| **known != record) {
@@ -62,15 +65,8 @@ impl Samples {
             }
         }
         records.sort_by(|a, b| b.changed.cmp(&a.changed));
-        let again: Vec<Record> = records.iter().filter(|record| self.is_unsaved(&record.id)).cloned().collect();
         self.records.set(records);
         self.unreadable.set(unreadable);
-        if self.is_loading.get_untracked() {
-            // Whoever was quicker than the store at the start has a sample that it may not hold yet.
-            for record in again {
-                self.save(&record, None);
-            }
-        }
     }
 
     fn take_in_drafts(self, kept: Vec<(String, String)>) {
@@ -166,31 +162,18 @@ impl Samples {
 
     /// Writes what is new of a sample; until that is done it counts as unsaved.
     pub(super) fn write_of(self, id: &str, write: Write) {
-        let state = self.unsaved.try_update_value(|unsaved| {
-            let state = unsaved.get(id).map_or(1, |state| state + 1);
-            unsaved.insert(id.to_owned(), state);
-            state
-        });
-        self.write(write, state.map(|state| (id.to_owned(), state)));
+        let number = self.writes.try_update_value(|writes| writes.begin(id));
+        self.write(write, number.map(|number| (id.to_owned(), number)));
     }
 
-    fn is_unsaved(self, id: &str) -> bool {
-        self.unsaved.with_value(|unsaved| unsaved.contains_key(id))
-    }
-
-    /// Writes, and takes note of the state of a sample that is saved by it.
+    /// Writes, and takes note of the sample that is saved by it.
     fn write(self, write: Write, of: Option<(String, u64)>) {
         spawn_local(async move {
             if let Err(fault) = self.carry_out(write).await {
                 self.tell_fault(&fault);
-            } else if let Some((id, state)) = of {
+            } else if let Some((id, number)) = of {
+                self.writes.update_value(|writes| writes.finish(&id, number));
                 tabs::tell_change();
-                // What came after it is still to be written.
-                self.unsaved.update_value(|unsaved| {
-                    if unsaved.get(&id) == Some(&state) {
-                        unsaved.remove(&id);
-                    }
-                });
             }
         });
     }
@@ -218,6 +201,37 @@ impl Samples {
                 database.put(&id, &json).await
             }
         }
+    }
+}
+
+/// Which samples were written, and which are still to be.
+#[derive(Debug, Default)]
+pub(super) struct Writes {
+    begun: u64,
+    /// The number of the newest write of each sample.
+    newest: BTreeMap<String, u64>,
+    /// Samples whose newest write is not finished, or failed.
+    open: BTreeSet<String>,
+}
+
+impl Writes {
+    fn begin(&mut self, id: &str) -> u64 {
+        self.begun += 1;
+        self.newest.insert(id.to_owned(), self.begun);
+        self.open.insert(id.to_owned());
+        self.begun
+    }
+
+    /// What came after it is still to be written.
+    fn finish(&mut self, id: &str, number: u64) {
+        if self.newest.get(id) == Some(&number) {
+            self.open.remove(id);
+        }
+    }
+
+    /// Whether a sample was written since so many writes were begun, or is still to be.
+    fn is_newer(&self, id: &str, since: u64) -> bool {
+        self.open.contains(id) || self.newest.get(id).is_some_and(|number| *number > since)
     }
 }
 
