@@ -1,6 +1,6 @@
 //! The file to show, for somebody who never saw the app: a page that stands on its own, the same as a PDF, and a label for the sample.
 //!
-//! [`content`] says what it says as a [`document`], once for all forms. And the page of limits that the app links to.
+//! `content` says what it says as a `document`, once for all forms. And the page of limits that the app links to.
 
 mod content;
 mod document;

@@ -11,7 +11,7 @@ pub const LABEL_SAYS_NOTHING: &str = "Kept sample. This label says nothing about
 
 /// The number that a sample goes by on paper: the end of its record's name, in two groups.
 pub fn number(record: &Record) -> String {
-    let end = record.id.get(record.id.len().saturating_sub(8)..).unwrap_or_default().to_uppercase();
+    let end = record.id.get(record.id.len().saturating_sub(8)..).unwrap_or_default().to_ascii_uppercase();
     end.split_at_checked(4).map_or(end.clone(), |(first, second)| format!("{first}-{second}"))
 }
 
