@@ -2,6 +2,7 @@
 
 use super::decision::Probability;
 use super::physics::metal::{Candidate, Explanation};
+use super::physics::signs::Look;
 use super::quantity::Amount;
 use super::question::{Core, Question, Target};
 use super::sample::Place;
@@ -267,8 +268,15 @@ pub enum Reason {
         /// The current that brings them to 60 °C.
         carries: Amount,
     },
-    /// The metals that cannot be told apart, the likeliest first.
-    Metals(Vec<Candidate>),
+    /// The metals that the cores may be of.
+    Metals {
+        /// Those that cannot be told apart, the likeliest first.
+        candidates: Vec<Candidate>,
+        /// Whether no metal explains all that was seen and read, so that something of it is wrong.
+        contradict: bool,
+        /// What would tell most; `None` where it is settled, or nothing would.
+        next: Option<Look>,
+    },
     /// Cores read joined at both ends, against the same cores read alone.
     CoresJoined {
         /// What the cores alone lead to.

@@ -1,8 +1,10 @@
 //! Reasons of the conductor's checks in words: how far over the limit, what could explain it, what makes it a danger.
 
+use crate::domain::decision::Probability;
 use crate::domain::finding::{Bound, Conformity};
 use crate::domain::finding::{CoreDanger, Evidence, RoomTemperature};
 use crate::domain::physics::metal::{Candidate, Explanation, Metal};
+use crate::domain::physics::signs::Look;
 use crate::domain::quantity::Amount;
 
 use super::number;
@@ -74,27 +76,49 @@ pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount)
     }
 }
 
-/// The metals that the signs speak for.
-pub fn metals(candidates: &[Candidate]) -> String {
-    match candidates {
-        [] => "The signs speak for no metal.".to_owned(),
-        [only] => format!("The signs speak for {}.", metal(only.metal)),
-        [first, others @ ..] => {
-            let others = others.iter().map(|c| metal(c.metal)).collect::<Vec<_>>().join(", ");
-            format!("Most likely {}; these cannot be told from it: {others}.", metal(first.metal))
+/// The metals that the signs speak for, and the look that would tell most.
+pub fn metals(candidates: &[Candidate], contradict: bool, next: Option<Look>) -> String {
+    let mut likely: Vec<(&str, f64)> = Vec::new();
+    for candidate in candidates {
+        let (name, share) = (metal(candidate.metal), candidate.share.value());
+        match likely.iter_mut().find(|(known, _)| *known == name) {
+            Some((_, sum)) => *sum += share,
+            None => likely.push((name, share)),
         }
+    }
+    let told = |(name, share): &(&str, f64)| {
+        format!("{name} ({})", number::chance(Probability::new(*share), number::Grounds::Number))
+    };
+    let told = match likely.as_slice() {
+        [(only, _)] => format!("The signs speak for {only}."),
+        likely => format!(
+            "It may be {}. They cannot be told apart; each was as likely as another beforehand.",
+            likely.iter().map(told).collect::<Vec<_>>().join(", ")
+        ),
+    };
+    let contradict = if contradict {
+        "The signs contradict each other: no metal explains them all, so one of them is wrong, and which one is not known. "
+    } else {
+        ""
+    };
+    format!("{contradict}{told}{}", next.map_or("", look))
+}
+
+const fn look(look: Look) -> &'static str {
+    match look {
+        Look::Magnet => " A magnet would tell most.",
+        Look::Scrape => " A scraped strand would tell most.",
+        Look::Mass => " The length, the resistance and the bare mass of one core together would tell most.",
+        Look::Again => " Do each of them once more.",
     }
 }
 
 const fn metal(metal: Metal) -> &'static str {
     match metal {
         Metal::Copper => "copper",
-        Metal::CladAluminium15 => "aluminium clad with 15 % copper",
-        Metal::CladAluminium10 => "aluminium clad with 10 % copper",
+        Metal::CladAluminium15 | Metal::CladAluminium10 => "copper-clad aluminium",
         Metal::Aluminium => "aluminium",
-        Metal::CladSteel40 => "copper-clad steel (40 %)",
-        Metal::CladSteel30 => "copper-clad steel (30 %)",
-        Metal::CladSteel21 => "copper-clad steel (21 %)",
+        Metal::CladSteel40 | Metal::CladSteel30 | Metal::CladSteel21 => "copper-clad steel",
         Metal::Steel => "steel",
         Metal::Brass => "brass",
         Metal::Stainless => "stainless steel",

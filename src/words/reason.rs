@@ -68,7 +68,7 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::HeatBalance { current, conductor, carries } => {
             copper_reason::heat_balance(*current, *conductor, *carries)
         }
-        Reason::Metals(candidates) => copper_reason::metals(candidates),
+        Reason::Metals { candidates, contradict, next } => copper_reason::metals(candidates, *contradict, *next),
         Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
             Some(missing) => format!("Missing: {}. {}", missing.answer, words.why),
             None => words.why.to_owned(),

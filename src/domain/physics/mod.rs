@@ -4,3 +4,4 @@ pub mod conductor;
 pub mod fault;
 pub mod heating;
 pub mod metal;
+pub mod signs;

@@ -84,6 +84,16 @@ pub const MASS_BELOW_COPPER_PROMISED: &Check = &Check {
 /// Strands laid side by side never lie quite close: part of their width, standard deviation (usual practice).
 const LAID_LOOSE: f64 = 0.02;
 
+/// Twisted strands are longer than their core, by this factor and its relative standard deviation (usual practice).
+const LAY: (f64, f64) = (1.02, 0.01);
+
+/// How long the strands of a piece of flex are. Resistance and mass are those of the strands, so a resistivity hangs on their length.
+pub fn length_of_strands(piece: Measured<Length>) -> Measured<Length> {
+    let (times, relative) = LAY;
+    let length = piece.value * times;
+    Measured::new(length, Length::from_base(libm::hypot(piece.u.base() * times, relative * length.base())))
+}
+
 /// The strands of the brown core, where they were counted and measured.
 pub fn strands(view: &View) -> Option<Strands> {
     let Some(Answer::Count(count)) = view.answer(STRAND_COUNT, Target::Sample) else { return None };
