@@ -15,3 +15,4 @@ mod iec60228;
 mod metal;
 mod near;
 mod propagation;
+mod reference;
