@@ -277,13 +277,8 @@ pub enum Reason {
         /// What would tell most; `None` where it is settled, or nothing would.
         next: Option<Look>,
     },
-    /// Cores read joined at both ends, against the same cores read alone.
-    CoresJoined {
-        /// What the cores alone lead to.
-        expected: Amount,
-        /// What was read.
-        read: Amount,
-    },
+    /// Readings held against each other and against a wire of known size.
+    CrossChecked(Vec<CrossCheck>),
     /// An answer that should be among those that fit is not: a mark or a name is missing.
     NotAmong {
         /// The question.
@@ -309,6 +304,8 @@ pub enum Reason {
     WrongTestVoltage,
     /// The earth path keeps its limit, but the cores were not read: a short lead with far too little copper keeps it too.
     ClearsOnlyWithCores,
+    /// The readings failed a cross-check: they clear nothing.
+    CrossCheckFailed,
 }
 
 /// Where the temperature of the room came from.
@@ -331,6 +328,7 @@ pub enum CoreDanger {
     EarthOpensFirst,
 }
 
+pub use super::cross_check::{CrossCheck, Crossed};
 pub use super::question::ClaimPlace;
 
 /// Something that a decision needs and that is not known.
@@ -352,4 +350,6 @@ pub enum Needed {
     ReadingsPrepared,
     /// The length of the piece whose cores were read.
     PieceLength,
+    /// The size and length of the known wire.
+    KnownWire,
 }

@@ -24,6 +24,7 @@ pub mod which;
 mod cable;
 mod copper;
 mod copper_reason;
+mod cross_check;
 mod inside;
 mod live;
 mod plug;

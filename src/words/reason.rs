@@ -6,7 +6,7 @@ use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
 use super::number::Grounds;
-use super::{check, copper_reason, number, question, verdict, which};
+use super::{check, copper_reason, cross_check, number, question, verdict, which};
 
 /// The reason of a finding, one or two sentences.
 pub fn reason(finding: &Finding, kind: Kind) -> String {
@@ -83,11 +83,7 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
         }
         Reason::Reads { print } => format!("It reads “{print}”. {}", words.why),
-        Reason::CoresJoined { expected, read } => format!(
-            "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
-            number::amount(*expected),
-            number::amount(*read)
-        ),
+        Reason::CrossChecked(checks) => cross_check::said(checks),
         Reason::PolesOpenWhenDead => {
             "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
                 .to_owned()
@@ -98,6 +94,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::ClearsOnlyWithCores => {
             "It is inside the limit. So is a short lead with far too little copper: it counts only together with the resistance of the cores."
                 .to_owned()
+        }
+        Reason::CrossCheckFailed => {
+            "The readings do not agree with each other, so they cannot clear the flex.".to_owned()
         }
     }
 }
@@ -189,6 +188,7 @@ const fn needed(needed: Needed) -> &'static str {
         Needed::FlexDiameter => "the diameter of the flex",
         Needed::CoreResistance => "the resistance of the cores",
         Needed::PieceLength => "the length of the piece whose cores were read",
+        Needed::KnownWire => "the size and the length of the known wire",
         Needed::ReadingsPrepared => "that everything was switched on, the fuse good and nothing connected",
     }
 }

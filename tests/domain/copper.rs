@@ -17,6 +17,7 @@ use plugwary::domain::view::View;
 
 use crate::bench::Bench;
 
+mod cross_check;
 mod metal;
 
 fn bench() -> Bench {

@@ -1,12 +1,10 @@
 //! What metal the cores are, and the hints around it: strands, mass, volt drop, readings that agree.
 
-use plugwary::domain::check::cable::copper::{joined, metal, strands, volt_drop};
+use plugwary::domain::check::cable::copper::{metal, strands, volt_drop};
 use plugwary::domain::examination::Answer;
 use plugwary::domain::facts;
 use plugwary::domain::finding::{Bearing, Conformity, Needed, Reason, Severity};
-use plugwary::domain::instrument::Instrument::{
-    DigitalCalliper, FourWireMeter, HandMeter, HandMeterNulled, Scale, Tape,
-};
+use plugwary::domain::instrument::Instrument::{DigitalCalliper, FourWireMeter, HandMeter, Scale, Tape};
 use plugwary::domain::physics::metal::Metal;
 use plugwary::domain::physics::signs::Look;
 use plugwary::domain::quantity::{Unit, square_millimetres};
@@ -244,28 +242,4 @@ fn volt_drop_is_that_of_warm_cores() {
     breaks(&of(26.0), Severity::BadSign);
     amounts_to(&of(23.0), Conformity::Conforms);
     assert_eq!(of(23.0).reason, Reason::Measured);
-}
-
-/// Read alone 0.54, 0.568 and 1.995 Ω (common practice): joined, 0.247 Ω agree within an ordinary meter; 0.30 Ω do not. A note only.
-#[test]
-fn joined_cores_check_the_readings_and_decide_nothing() {
-    let alone = cores(piece(0.6), [540.0, 568.0, 1995.0], HandMeterNulled);
-    let joined_at = |ohms: f64| {
-        alone.clone().reads(joined::CORES_JOINED, Target::Sample, (ohms, 0.001, Unit::Ohm), HandMeterNulled)
-    };
-    joined_at(0.247).expect("readings-inconsistent", Conformity::Conforms);
-    joined_at(0.30).expect("readings-inconsistent", Conformity::Nonconforming);
-    for ohms in [0.247, 0.30] {
-        let finding = joined_at(ohms).finding("readings-inconsistent").unwrap();
-        assert_eq!(finding.judgement.bearing, Bearing::IsOnlyTold);
-        assert_eq!(finding.judgement.severity, Severity::BadSign);
-    }
-    alone.expect("readings-inconsistent", Conformity::NotExamined);
-    let two_wire = cores(piece(0.6), [540.0, 568.0, 1995.0], HandMeter).reads(
-        joined::CORES_JOINED,
-        Target::Sample,
-        (0.5, 0.001, Unit::Ohm),
-        HandMeter,
-    );
-    two_wire.expect("readings-inconsistent", Conformity::Inconclusive);
 }

@@ -1,5 +1,6 @@
 //! What is known of a cut piece of flex: readings of its cores, its length, and what is claimed for it.
 
+use super::cross_check;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
 use crate::domain::finding::{Judgement, Reason, RoomTemperature, Severity};
@@ -33,6 +34,8 @@ pub struct CutFlex<'a> {
     pub length: Option<Measured<Length>>,
     /// The fuse that a fault has to open, as printed on it.
     pub fuse: Fuse,
+    /// Whether a cross-check failed, so that readings may be too good: they clear nothing then.
+    pub is_doubted: bool,
 }
 
 /// The fuse that a fault has to open.
@@ -96,7 +99,7 @@ impl<'a> CutFlex<'a> {
     pub fn of(view: &View<'a>) -> Self {
         let length = |question| view.reading(question, Target::Sample).and_then(Reading::measured::<Length>);
         let no_slip = |length: &Measured<Length>| length.value >= millimetres(1.0);
-        Self {
+        let flex = Self {
             cores: view
                 .cores()
                 .iter()
@@ -112,7 +115,9 @@ impl<'a> CutFlex<'a> {
                 Some("3" | "5" | "10") => Fuse::Smaller,
                 _ => Fuse::UpTo13A,
             },
-        }
+            is_doubted: false,
+        };
+        Self { is_doubted: cross_check::may_read_too_little(view, &flex), ..flex }
     }
 
     /// Where the temperature of the room came from.
@@ -183,7 +188,8 @@ impl<'a> CutFlex<'a> {
         })
     }
 
-    fn cooled(&self, resistance: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
+    /// A resistance that was read in the same room, as it is at 20 °C.
+    pub fn cooled(&self, resistance: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
         at_20(resistance, self.room.unwrap_or_else(usual_room))
     }
 

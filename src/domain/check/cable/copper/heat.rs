@@ -28,8 +28,8 @@ use crate::domain::view::View;
 ///
 /// **Decision** the flex lies straight in still air and its two live cores carry the claimed current. Too hot if 0.7 of the rise
 /// reaches 70 °C with every reading moved two standard uncertainties in its favour; cool enough if 1.3 times the rise stays at 60
-/// °C with every reading moved against it. Between them it cannot be told. Leads that were not taken off can condemn and never
-/// clear.
+/// °C with every reading moved against it. Between them it cannot be told. Leads that were not taken off, and readings that failed
+/// a cross-check, can condemn and never clear.
 pub const OVERHEATS_AT_CLAIM: &Check = &Check {
     code: "overheats-at-claim",
     place: Place::Inside,
@@ -73,13 +73,13 @@ pub fn judge(flex: &CutFlex) -> Judgement {
     let heat = verdict_of(&loaded, current);
     let outcome = match heat {
         Heat::Overheats => Conformity::Nonconforming,
-        Heat::Within if !flex.has_leads() => Conformity::Conforms,
+        Heat::Within if !flex.has_leads() && !flex.is_doubted => Conformity::Conforms,
         Heat::Within | Heat::CannotTell => Conformity::Inconclusive,
     };
-    let reason = if heat == Heat::Within && flex.has_leads() {
-        Reason::LeadsNotTakenOff
-    } else {
-        balance(&loaded.likely, current)
+    let reason = match heat {
+        Heat::Within if flex.has_leads() => Reason::LeadsNotTakenOff,
+        Heat::Within if flex.is_doubted => Reason::CrossCheckFailed,
+        Heat::Within | Heat::Overheats | Heat::CannotTell => balance(&loaded.likely, current),
     };
     let judgement = match outcome {
         Conformity::Nonconforming => Judgement::breaks(Danger, Basis::Reading, reason),

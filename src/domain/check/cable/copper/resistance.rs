@@ -29,7 +29,7 @@ use crate::domain::view::View;
 /// **Decision** every core at p 0.95, brought to 20 °C. Read through leads that were not taken off, a core can break its limit
 /// but never keep it. Where no cross-section is claimed, or one that the table does not have, the core is held to the largest
 /// size of the table that is no larger (0.5 mm² if none is claimed): it can break that and never keep it. A core that reads less
-/// than 4 mm² of copper would is a doubt about the reading.
+/// than 4 mm² of copper would is a doubt about the reading. Readings that failed a cross-check can break and never keep it either.
 ///
 /// **Example**
 /// ```
@@ -84,6 +84,9 @@ pub fn judge(flex: &CutFlex) -> Judgement {
         }
         Conformity::Conforms if reads_too_little(flex) => {
             Judgement::cannot_tell(Danger, Reason::OutOfRange).with_evidence(judged.evidence)
+        }
+        Conformity::Conforms if flex.is_doubted => {
+            Judgement::cannot_tell(Danger, Reason::CrossCheckFailed).with_evidence(judged.evidence)
         }
         Conformity::Inconclusive if flex.has_leads() => {
             Judgement::cannot_tell(Danger, Reason::LeadsNotTakenOff).with_evidence(judged.evidence)
