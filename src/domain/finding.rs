@@ -108,15 +108,6 @@ pub enum Bound {
     Between(Amount, Amount),
 }
 
-/// A finding tried again in the sample's favour; it annotates and never lifts a danger.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Favour {
-    /// The value after the reading is moved two standard uncertainties to the friendly side.
-    pub value: Amount,
-    /// Whether the limit is kept then.
-    pub holds: bool,
-}
-
 /// What a check makes of the answers.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Judgement {
@@ -276,6 +267,8 @@ pub enum Reason {
         contradict: bool,
         /// What would tell most; `None` where it is settled, or nothing would.
         next: Option<Look>,
+        /// Whether a break stands when what the cross-checks suggest is granted; `None` where there is nothing to grant.
+        stands: Option<bool>,
     },
     /// Readings held against each other and against a wire of known size.
     CrossChecked(Vec<CrossCheck>),
@@ -329,6 +322,7 @@ pub enum CoreDanger {
 }
 
 pub use super::cross_check::{CrossCheck, Crossed};
+pub use super::favour::{Favour, Granted, GrossError};
 pub use super::question::ClaimPlace;
 
 /// Something that a decision needs and that is not known.

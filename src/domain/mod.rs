@@ -11,6 +11,7 @@ pub mod decision;
 pub mod essential;
 pub mod examination;
 pub mod facts;
+pub mod favour;
 pub mod finding;
 pub mod instrument;
 pub mod marking;

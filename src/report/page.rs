@@ -10,7 +10,7 @@ use crate::domain::finding::{Conformity, Finding, Severity};
 use crate::domain::sample::Kind;
 use crate::record::{self, Photo, Record};
 use crate::words::statement::{Bar, Sentence, homeless, not_looked_at, sentences};
-use crate::words::{check, claims, clause, mark, reason, report as words, verdict};
+use crate::words::{check, claims, clause, favour, mark, reason, report as words, verdict};
 
 const STYLE: &str = include_str!("page.css");
 
@@ -128,7 +128,7 @@ impl Writer<'_> {
             page.element("p", "numbers", &line);
         }
         let against = finding.against.iter().map(clause::citation).collect::<Vec<_>>().join("; ");
-        page.element("p", "", &reason::in_its_favour(finding))
+        page.element("p", "", &favour::in_its_favour(finding, self.kind))
             .element("p", "", reason::settles(finding))
             .element("p", "", reason::bearing(finding))
             .element("p", "source", &words::held_against(&against));

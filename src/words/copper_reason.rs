@@ -1,12 +1,13 @@
 //! Reasons of the conductor's checks in words: how far over the limit, what could explain it, what makes it a danger.
 
 use crate::domain::decision::Probability;
-use crate::domain::finding::{Bound, Conformity};
+use crate::domain::finding::Conformity;
 use crate::domain::finding::{CoreDanger, Evidence, RoomTemperature};
 use crate::domain::physics::metal::{Candidate, Explanation, Metal};
 use crate::domain::physics::signs::Look;
 use crate::domain::quantity::Amount;
 
+use super::favour::times_beyond;
 use super::number;
 
 /// Why the cores' resistance is what it is found to be.
@@ -16,9 +17,12 @@ pub fn cores_measured(
     explanation: Option<Explanation>,
     danger: Option<CoreDanger>,
 ) -> String {
-    let worst =
-        evidence.iter().filter(|e| e.outcome == Conformity::Nonconforming).filter_map(times_the_limit).reduce(f64::max);
-    let over = worst.map(|times| format!("The worst core has {} times the resistance allowed.", number::number(times)));
+    let worst = evidence
+        .iter()
+        .filter(|e| e.outcome == Conformity::Nonconforming)
+        .map(|e| times_beyond(e.value, &e.limit))
+        .reduce(f64::max);
+    let over = worst.map(|times| format!("The worst core has {} times the resistance allowed.", number::times(times)));
     let sentences = [
         over.unwrap_or_default(),
         explanation.map(explained).unwrap_or_default().to_owned(),
@@ -31,12 +35,6 @@ pub fn cores_measured(
         },
     ];
     sentences.into_iter().filter(|sentence| !sentence.is_empty()).collect::<Vec<_>>().join(" ")
-}
-
-fn times_the_limit(evidence: &Evidence) -> Option<f64> {
-    let Bound::AtMost(limit) = evidence.limit else { return None };
-    let ratio = |unit| evidence.value.in_unit(unit).zip(limit.in_unit(unit)).map(|(value, limit)| value / limit);
-    ratio(crate::domain::quantity::Unit::OhmPerKilometre)
 }
 
 const fn explained(explanation: Explanation) -> &'static str {
@@ -64,7 +62,7 @@ const fn dangerous(danger: CoreDanger) -> &'static str {
 
 /// What the heat balance came to.
 pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount) -> String {
-    let (current, carries) = (number::amount(current), number::amount(carries));
+    let (current, carries) = (number::amount(current), number::about(carries));
     match conductor {
         Some(conductor) => format!(
             "At {current} its cores settle at about {}, lying straight in still air at 30 °C; about {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
@@ -77,7 +75,7 @@ pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount)
 }
 
 /// The metals that the signs speak for, and the look that would tell most.
-pub fn metals(candidates: &[Candidate], contradict: bool, next: Option<Look>) -> String {
+pub fn metals(candidates: &[Candidate], contradict: bool, next: Option<Look>, stands: Option<bool>) -> String {
     let mut likely: Vec<(&str, f64)> = Vec::new();
     for candidate in candidates {
         let (name, share) = (metal(candidate.metal), candidate.share.value());
@@ -86,6 +84,7 @@ pub fn metals(candidates: &[Candidate], contradict: bool, next: Option<Look>) ->
             None => likely.push((name, share)),
         }
     }
+    likely.sort_by(|a, b| b.1.total_cmp(&a.1));
     let told = |(name, share): &(&str, f64)| {
         format!("{name} ({})", number::chance(Probability::new(*share), number::Grounds::Number))
     };
@@ -101,7 +100,12 @@ pub fn metals(candidates: &[Candidate], contradict: bool, next: Option<Look>) ->
     } else {
         ""
     };
-    format!("{contradict}{told}{}", next.map_or("", look))
+    let stands = match stands {
+        Some(true) => " With what the cross-checks suggest granted, it is still not copper.",
+        Some(false) => " With what the cross-checks suggest granted, it may be copper.",
+        None => "",
+    };
+    format!("{contradict}{told}{}{stands}", next.map_or("", look))
 }
 
 const fn look(look: Look) -> &'static str {

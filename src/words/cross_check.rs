@@ -18,7 +18,7 @@ fn one(check: &CrossCheck) -> String {
     match &check.of {
         Crossed::Joined { clips } => {
             let clips = clips.map_or_else(String::new, |clips| {
-                format!(" About {} of clips in every reading would explain the rest.", number::amount(clips))
+                format!(" About {} of clips in every reading would explain the rest.", number::about(clips))
             });
             let agree = if check.agrees { "They agree." } else { "They do not agree." };
             format!(
@@ -30,11 +30,14 @@ fn one(check: &CrossCheck) -> String {
                 "The meter’s scale is right, if the wire is what is said of it.".to_owned()
             } else {
                 format!(
-                    "What is said of the wire, or the meter, is wrong. {}. The order hangs on this list, each as likely as another beforehand.",
-                    causes.iter().filter(|cause| cause.1.value() >= RARE).map(cause).collect::<Vec<_>>().join("; ")
+                    "So something said of the wire, its length or the meter is wrong. {} This order hangs on the list, each as likely as another beforehand.",
+                    causes.iter().filter(|cause| cause.1.value() >= RARE).map(cause).collect::<Vec<_>>().join(" ")
                 )
             };
-            format!("Copper of its size and length, the known wire should read {expected}; it read {read}. {causes}")
+            format!(
+                "Copper of its size and length, the known wire should read about {} at 20 °C; it read {read}. {causes}",
+                number::about(check.expected)
+            )
         }
         Crossed::HalfLength => {
             let told = if check.agrees {
@@ -62,5 +65,5 @@ fn cause((cause, share): &(Cause, Probability)) -> String {
         Cause::Length => "The length may be wrong: measure it again",
         Cause::Series => "Clips may add a lot: clean the ends",
     };
-    format!("{said} ({})", number::chance(*share, number::Grounds::Number))
+    format!("{said} ({}).", number::chance(*share, number::Grounds::Number))
 }

@@ -6,6 +6,7 @@ pub mod check;
 pub mod claims;
 pub mod clause;
 pub mod faults;
+pub mod favour;
 pub mod flex_print;
 pub mod input_problem;
 pub mod instrument;

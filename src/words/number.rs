@@ -33,9 +33,21 @@ pub fn rounded(amount: Amount) -> String {
     with_unit(&fixed(amount.in_unit(unit).unwrap_or_default(), 0), unit)
 }
 
+/// A value to two significant digits, for what is only estimated.
+pub fn about(amount: Amount) -> String {
+    let unit = suited(amount);
+    let number = amount.in_unit(unit).unwrap_or_default();
+    with_unit(&to_place(number, 1 - leading_place(number)), unit)
+}
+
 /// A plain number to four significant digits, without idle zeros; whole numbers keep every digit.
 pub fn number(value: f64) -> String {
     without_idle_zeros(&fixed(value, SIGNIFICANT_DIGITS - 1 - leading_place(value)))
+}
+
+/// How many times one value is another, to two digits: "2.7", "52".
+pub fn times(value: f64) -> String {
+    fixed(value, i32::from(value < 9.95))
 }
 
 /// A value and its doubt with coverage factor 2 (about 95 %): "0.830 Ω ± 0.042 Ω". Without any doubt, the value alone.

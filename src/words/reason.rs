@@ -1,4 +1,4 @@
-//! Why a finding is what it is: its reason, its numbers, the retry in the sample's favour, and what would settle it.
+//! Why a finding is what it is: its reason, its numbers, and what would settle it.
 
 use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
 use crate::domain::quantity::{QuantityKind, Unit};
@@ -68,7 +68,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::HeatBalance { current, conductor, carries } => {
             copper_reason::heat_balance(*current, *conductor, *carries)
         }
-        Reason::Metals { candidates, contradict, next } => copper_reason::metals(candidates, *contradict, *next),
+        Reason::Metals { candidates, contradict, next, stands } => {
+            copper_reason::metals(candidates, *contradict, *next, *stands)
+        }
         Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
             Some(missing) => format!("Missing: {}. {}", missing.answer, words.why),
             None => words.why.to_owned(),
@@ -153,22 +155,6 @@ fn bound(bound: &Bound) -> String {
         Bound::AtMost(high) => format!("at most {} allowed", number::amount(*high)),
         Bound::Between(low, high) => format!("{} to {} allowed", number::amount(*low), number::amount(*high)),
     }
-}
-
-/// What became of a break when every doubt was granted to the product; empty where there is nothing to retry.
-pub fn in_its_favour(finding: &Finding) -> String {
-    if finding.outcome() != Conformity::Nonconforming {
-        return String::new();
-    }
-    let worst = finding.judgement.evidence.iter().find(|e| e.outcome == Conformity::Nonconforming);
-    worst.map_or_else(String::new, |evidence| {
-        let value = number::amount(evidence.favour.value);
-        if evidence.favour.holds {
-            format!("Tried in its favour, with the whole doubt granted, it would be {value}, just inside the limit.")
-        } else {
-            format!("Tried in its favour, with the whole doubt granted, it would still be {value}, outside the limit.")
-        }
-    })
 }
 
 /// Said of a finding that decides nothing; empty for the others.

@@ -18,6 +18,7 @@ use plugwary::domain::view::View;
 use crate::bench::Bench;
 
 mod cross_check;
+mod favour;
 mod metal;
 
 fn bench() -> Bench {

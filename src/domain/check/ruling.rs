@@ -201,7 +201,7 @@ pub fn evidence<Q: Measurand>(
         limit: bound(limit),
         probability,
         outcome,
-        favour: Favour { value: friendly.amount(), holds: limit.holds(friendly) },
+        favour: Favour { value: friendly.amount(), holds: limit.holds(friendly), granted: Vec::new() },
     }
 }
 

@@ -21,16 +21,16 @@ use crate::bench::Bench;
 const CODE: &str = "readings-inconsistent";
 
 /// Three cores of one flex of about 0.6 m (common practice), read alone.
-fn of_common_practice() -> Bench {
+pub fn of_common_practice() -> Bench {
     cores(piece(0.6), [540.0, 568.0, 1995.0], HandMeterNulled)
 }
 
-fn joined(bench: Bench, ohms: f64) -> Bench {
+pub fn joined(bench: Bench, ohms: f64) -> Bench {
     bench.reads(CORES_JOINED, Target::Sample, (ohms, 0.001, Unit::Ohm), HandMeterNulled)
 }
 
 /// A wire whose size is told, so many metres long, with its reading in milliohms.
-fn told_wire(bench: Bench, size: &str, metres: f64, milliohms: f64) -> Bench {
+pub fn told_wire(bench: Bench, size: &str, metres: f64, milliohms: f64) -> Bench {
     bench
         .one(REFERENCE_WIRE, "size-stated")
         .printed(REFERENCE_SIZE, Target::Sample, size)

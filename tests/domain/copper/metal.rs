@@ -82,7 +82,7 @@ fn a_reading_of_copper_and_a_pull_or_scrape_of_another_metal_cannot_be_told() {
         let judgement = contradicted.finding("metal-not-copper").unwrap().judgement;
         amounts_to(&judgement, Conformity::Inconclusive);
         assert_eq!(judgement.bearing, Bearing::Decides, "the doubt counts");
-        let Reason::Metals { candidates, contradict: true, next } = judgement.reason else {
+        let Reason::Metals { candidates, contradict: true, next, .. } = judgement.reason else {
             panic!("they contradict each other")
         };
         assert_eq!(candidates.first().map(|best| best.metal), Some(Metal::Copper));

@@ -7,7 +7,7 @@ use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::examination::Answer;
 use crate::domain::facts;
 use crate::domain::finding::Severity::BadSign;
-use crate::domain::finding::{Basis, Conformity, CrossCheck, Crossed, Judgement, Needed, Reason};
+use crate::domain::finding::{Basis, Conformity, CrossCheck, Crossed, GrossError, Judgement, Needed, Reason};
 use crate::domain::instrument::Instrument;
 use crate::domain::marking::FlexPrint;
 use crate::domain::physics::conductor::{self, SelfCheck};
@@ -19,6 +19,7 @@ use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{Clause, iec60228};
 use crate::domain::uncertainty::Measured;
 use crate::domain::view::View;
+use uom::si::ratio::ratio;
 
 const METERED: Ask = Ask::Measure {
     kind: QuantityKind::Resistance,
@@ -151,6 +152,15 @@ pub fn may_read_too_little(view: &View, flex: &CutFlex) -> bool {
     differs(joined(view, flex))
         || differs(half_length(view, flex))
         || matches!(reference(view, flex), Some(Ok(r)) if too_little(&r))
+}
+
+/// The gross errors that the meter and the checks suggest; those in the flex's favour only.
+pub fn suspected(view: &View, flex: &CutFlex) -> Vec<GrossError> {
+    let leads = flex.has_leads().then(|| GrossError::Leads(Instrument::HandMeter.leads_at_most().amount()));
+    let clips = clips(view, flex).map(|clips| GrossError::Clips(clips.value.amount()));
+    let reads_too_much = |known: &Reference| !known.check().agrees() && known.factor().get::<ratio>() > 1.0;
+    let known = reference(view, flex).and_then(Result::ok).filter(reads_too_much);
+    leads.into_iter().chain(clips).chain(known.map(|known| GrossError::Scale(known.factor()))).collect()
 }
 
 /// The cores joined against the cores alone; `None` where nobody made the readings for it.

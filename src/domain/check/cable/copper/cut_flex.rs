@@ -1,9 +1,10 @@
 //! What is known of a cut piece of flex: readings of its cores, its length, and what is claimed for it.
 
 use super::cross_check;
+use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
-use crate::domain::finding::{Judgement, Reason, RoomTemperature, Severity};
+use crate::domain::finding::{Granted, GrossError, Judgement, Reason, RoomTemperature, Severity};
 use crate::domain::instrument::Instrument;
 use crate::domain::physics::conductor::{at_20, per_length, usual_room};
 use crate::domain::quantity::{
@@ -36,6 +37,10 @@ pub struct CutFlex<'a> {
     pub fuse: Fuse,
     /// Whether a cross-check failed, so that readings may be too good: they clear nothing then.
     pub is_doubted: bool,
+    /// Gross errors that the meter or the cross-checks suggest.
+    pub suspected: Vec<GrossError>,
+    /// Those that are granted to the flex: resistances are lowered by them.
+    pub granted: Vec<GrossError>,
 }
 
 /// The fuse that a fault has to open.
@@ -116,8 +121,38 @@ impl<'a> CutFlex<'a> {
                 _ => Fuse::UpTo13A,
             },
             is_doubted: false,
+            suspected: Vec::new(),
+            granted: Vec::new(),
         };
-        Self { is_doubted: cross_check::may_read_too_little(view, &flex), ..flex }
+        let is_doubted = cross_check::may_read_too_little(view, &flex);
+        Self { is_doubted, suspected: cross_check::suspected(view, &flex), ..flex }
+    }
+
+    /// What a value that hangs on the cores becomes when suspected gross errors are granted, one by one and then all together.
+    pub fn retried<Q: Measurand>(&self, limit: &Limit<Q>, value: impl Fn(&Self) -> Option<Q>) -> Vec<Granted> {
+        let one_by_one = self.suspected.iter().map(|error| vec![*error]);
+        let all = (self.suspected.len() > 1).then(|| self.suspected.clone());
+        let retry = |errors: Vec<GrossError>| {
+            let value = value(&self.granting(&errors))?;
+            Some(Granted { errors, value: value.amount(), holds: limit.holds(value) })
+        };
+        one_by_one.chain(all).filter_map(retry).collect()
+    }
+
+    /// The same flex with gross errors granted to it.
+    #[must_use]
+    pub fn granting(&self, errors: &[GrossError]) -> Self {
+        Self { granted: errors.to_vec(), ..self.clone() }
+    }
+
+    /// A resistance without the clips that are granted, over the scale that is granted.
+    fn less_granted(&self, read: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
+        let lower = |read: Measured<ElectricalResistance>, error: &GrossError| match error {
+            GrossError::Leads(_) => read,
+            GrossError::Clips(clips) => Measured::new(less(read.value, clips.to().unwrap_or_default()), read.u),
+            GrossError::Scale(times) => Measured::new(read.value / *times, read.u / *times),
+        };
+        self.granted.iter().fold(read, lower)
     }
 
     /// Where the temperature of the room came from.
@@ -157,16 +192,16 @@ impl<'a> CutFlex<'a> {
     /// Resistance of a core at 20 °C, leads taken off.
     pub fn at_20(&self, core: Core) -> Option<Measured<ElectricalResistance>> {
         let reading = self.reading(core).filter(|reading| !carries_leads(reading))?;
-        Some(self.cooled(reading.measured().filter(is_resistance)?))
+        Some(self.cooled(self.less_granted(reading.measured().filter(is_resistance)?)))
     }
 
     /// What a core's reading says; `None` without a reading that can be used, or without a length.
     pub fn core(&self, core: Core) -> Option<CoreResistance> {
         let reading = self.reading(core)?;
         let piece = self.piece?;
-        let over_length = |resistance| per_length(self.cooled(resistance), piece);
+        let over_length = |resistance| per_length(self.cooled(self.less_granted(resistance)), piece);
         let leads = reading.instrument.leads_at_most();
-        let without = |resistance: ElectricalResistance| (resistance - leads).max(ElectricalResistance::from_base(0.0));
+        let without = |resistance| less(resistance, leads);
         if let Some(measured) = reading.measured().filter(is_resistance) {
             let whole = over_length(measured);
             return Some(if carries_leads(reading) {
@@ -199,6 +234,11 @@ impl<'a> CutFlex<'a> {
         let reason = if self.piece.is_none() { Reason::Needs(Needed::PieceLength) } else { Reason::OutOfRange };
         Judgement::cannot_tell(severity, reason)
     }
+}
+
+/// What is left of a resistance, and never less than nothing.
+fn less(resistance: ElectricalResistance, by: ElectricalResistance) -> ElectricalResistance {
+    (resistance - by).max(ElectricalResistance::from_base(0.0))
 }
 
 /// Whether leads are still in a reading.

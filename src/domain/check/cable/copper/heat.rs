@@ -90,7 +90,11 @@ pub fn judge(flex: &CutFlex) -> Judgement {
     };
     let limit = Limit::AtLeast(current);
     let probability = limit.conformance(&carries);
-    judgement.with_evidence(vec![evidence(Target::Sample, &carries, &limit, probability, outcome)])
+    let mut evidence = evidence(Target::Sample, &carries, &limit, probability, outcome);
+    if outcome == Conformity::Nonconforming {
+        evidence.favour.granted = flex.retried(&limit, |flex| Some(most_current(&self::loaded(flex)?).shifted(2.0)));
+    }
+    judgement.with_evidence(vec![evidence])
 }
 
 /// What the model says of the heat; `None` where it has too little to go by.

@@ -71,7 +71,8 @@ pub const METAL_NOT_COPPER: &Check = &Check {
 const SPEAKS_AGAINST_COPPER: f64 = 3.0;
 
 fn judge(view: &View) -> Judgement {
-    let signs = signs(view);
+    let flex = CutFlex::of(view);
+    let signs = signs(view, &flex);
     if signs == Signs::default() {
         let answers = [MAGNET, SCRAPE].map(|question| view.answer(question, Target::Sample));
         let without = answers.map(|answer| Judgement::without_choice(Breach, answer)).to_vec();
@@ -82,12 +83,16 @@ fn judge(view: &View) -> Judgement {
     let measured = signs.resistivity.is_some() || signs.mass_resistivity.is_some();
     let basis = if measured { Basis::Reading } else { Basis::Sight };
     let contradict = signs.contradict();
-    let reason = |next| Reason::Metals { candidates: not_told_apart(&ranked), contradict, next };
+    let stands = (measured && !flex.suspected.is_empty()).then(|| {
+        let granted = self::signs(view, &flex.granting(&flex.suspected)).ranked();
+        Thresholds::USUAL.conformity(self::copper(&granted)) == Conformity::Nonconforming
+    });
+    let reason = |next, stands| Reason::Metals { candidates: not_told_apart(&ranked), contradict, next, stands };
     match Thresholds::USUAL.conformity(copper) {
-        Conformity::Nonconforming => Judgement::breaks(Breach, basis, reason(None)),
-        Conformity::Conforms if !contradict => Judgement::conforms(Breach, basis, reason(None)),
+        Conformity::Nonconforming => Judgement::breaks(Breach, basis, reason(None, stands)),
+        Conformity::Conforms if !contradict => Judgement::conforms(Breach, basis, reason(None, None)),
         Conformity::Conforms | Conformity::Inconclusive | Conformity::NotExamined | Conformity::NotApplicable => {
-            let doubt = Judgement::cannot_tell(Breach, reason(signs.best_look()));
+            let doubt = Judgement::cannot_tell(Breach, reason(signs.best_look(), None));
             if contradict || speaks_against_copper(&ranked, copper) { doubt } else { doubt.only_told() }
         }
     }
@@ -98,8 +103,7 @@ fn speaks_against_copper(ranked: &[Candidate], copper: Probability) -> bool {
 }
 
 /// Everything that speaks of the brown core's metal. The bare mass outdoes strands, which share its resistance.
-fn signs(view: &View) -> Signs {
-    let flex = CutFlex::of(view);
+fn signs(view: &View, flex: &CutFlex) -> Signs {
     let laid = flex.piece.map(strands::length_of_strands);
     let of_core = flex.at_20(Core::Line).zip(laid).filter(|(at_20, _)| at_20.value.value > 0.0);
     let by_mass = of_core.zip(strands::mass(view)).map(|((r, length), mass)| mass_resistivity(r, length, mass));

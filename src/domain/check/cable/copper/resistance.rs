@@ -116,7 +116,14 @@ fn held(flex: &CutFlex) -> Option<Held> {
 
 /// Every core that was read, against a limit.
 fn evidence(flex: &CutFlex, limit: ResistancePerLength) -> Vec<Evidence> {
-    flex.cores.iter().filter_map(|&(core, _)| Some(beside(core, &flex.core(core)?, limit))).collect()
+    let held = |&(core, _): &(Core, _)| {
+        let mut evidence = beside(core, &flex.core(core)?, limit);
+        if evidence.outcome == Conformity::Nonconforming {
+            evidence.favour.granted = flex.retried(&Limit::AtMost(limit), |flex| Some(flex.core(core)?.least()));
+        }
+        Some(evidence)
+    };
+    flex.cores.iter().filter_map(held).collect()
 }
 
 fn beside(core: Core, resistance: &CoreResistance, most: ResistancePerLength) -> Evidence {
