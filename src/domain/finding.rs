@@ -1,6 +1,7 @@
 //! What a check found: outcome, how much it matters, evidence and reason, all as data; the sentences are made in `words`.
 
 use super::decision::Probability;
+use super::physics::heating::Warmth;
 use super::physics::metal::{Candidate, Explanation};
 use super::physics::signs::Look;
 use super::quantity::Amount;
@@ -299,6 +300,17 @@ pub enum Reason {
     ClearsOnlyWithCores,
     /// The readings failed a cross-check: they clear nothing.
     CrossCheckFailed,
+    /// A stated cross-section under the one that is needed.
+    FlexShort {
+        /// Where it is stated.
+        place: ClaimPlace,
+        /// The stated cross-section.
+        claim: Amount,
+        /// The one that is needed.
+        limit: Amount,
+        /// How warm such a flex gets; empty where it is thinner than any that is modelled.
+        warmth: Vec<Warmth>,
+    },
 }
 
 /// Where the temperature of the room came from.

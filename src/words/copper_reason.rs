@@ -3,9 +3,10 @@
 use crate::domain::decision::Probability;
 use crate::domain::finding::Conformity;
 use crate::domain::finding::{CoreDanger, Evidence, RoomTemperature};
+use crate::domain::physics::heating::{Heat, Steady, Warmth};
 use crate::domain::physics::metal::{Candidate, Explanation, Metal};
 use crate::domain::physics::signs::Look;
-use crate::domain::quantity::Amount;
+use crate::domain::quantity::{Amount, Measurand, degrees_celsius};
 
 use super::favour::times_beyond;
 use super::number;
@@ -71,6 +72,32 @@ pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount)
         None => format!(
             "At {current} it never settles: it heats until something gives way. About {carries} already brings its cores to 60 °C."
         ),
+    }
+}
+
+/// How warm a flex of its stated size gets: a statement of its own beside that of the rating table. Empty where nothing is modelled.
+pub fn warmth(warmth: &[Warmth]) -> String {
+    let Some(last) = warmth.last() else { return String::new() };
+    let at = |w: &Warmth| {
+        let current = number::amount(w.current.amount());
+        format!("at {current} {} lying straight, {} in four turns", conductor(w.straight), conductor(w.wound))
+    };
+    let so = match last.heat {
+        Heat::Overheats => "so it overheats",
+        Heat::CannotTell => "so whether it overheats lying straight cannot be told",
+        Heat::Within => "so it does not overheat lying straight",
+    };
+    format!(
+        " Predicted for its cores {}. 70 °C is the most for PVC, {so}. Room at 30 °C; the rise may be 30 % off; the turns are a table’s factor, not modelled.",
+        warmth.iter().map(at).collect::<Vec<_>>().join("; ")
+    )
+}
+
+/// A temperature that a conductor settles at; above 160 °C the number only means "destroyed".
+fn conductor(steady: Steady) -> String {
+    match steady {
+        Steady::At(conductor) if conductor <= degrees_celsius(160.0) => number::rounded(conductor.amount()),
+        Steady::At(_) | Steady::Never => "more than 160 °C".to_owned(),
     }
 }
 

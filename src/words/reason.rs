@@ -1,7 +1,7 @@
 //! Why a finding is what it is: its reason, its numbers, and what would settle it.
 
 use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
-use crate::domain::quantity::{QuantityKind, Unit};
+use crate::domain::quantity::Unit;
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
@@ -41,19 +41,20 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             number::amount(*watts),
             number::amount(*at_most)
         ),
-        Reason::ClaimAgainst { place: at, claim, limit } if claim.kind() == QuantityKind::Area => format!(
-            "{} states {}; it should be at least {}. {}",
-            capital(&place(*at)),
-            number::amount(*claim),
-            number::amount(*limit),
-            words.why
-        ),
         Reason::ClaimAgainst { place: at, claim, limit } => format!(
             "{} states {}; it should be no more than {}. {}",
             capital(&place(*at)),
             number::amount(*claim),
             number::amount(*limit),
             words.why
+        ),
+        Reason::FlexShort { place: at, claim, limit, warmth } => format!(
+            "{} states {}; it should be at least {}. {}{}",
+            capital(&place(*at)),
+            number::amount(*claim),
+            number::amount(*limit),
+            words.why,
+            copper_reason::warmth(warmth)
         ),
         Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why),
         Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why),

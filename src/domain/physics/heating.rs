@@ -6,7 +6,7 @@
 //! their range. Resistance rises as copper's does. No more than two cores carry current.
 //!
 //! What it cannot tell: a flex that is coiled, bunched, covered, under carpet or in warm air gets far hotter; none of that is modelled
-//! (four turns can double the rise). Steel's resistance rises a little faster than copper's. Above about 160 °C the number only means
+//! (four turns can double the rise; where a figure for four turns is shown, a table's factor is applied to the current). Steel's resistance rises a little faster than copper's. Above about 160 °C the number only means
 //! "destroyed". The published tables scatter about the model by 7 % of current: ±15 % of current or ±30 % of the rise is its margin.
 
 use uom::si::f64::{LinearPowerDensity, TemperatureInterval};
@@ -62,6 +62,19 @@ pub enum Steady {
     Never,
 }
 
+/// How warm the conductors get at one current, straight and wound up.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Warmth {
+    /// The current.
+    pub current: ElectricCurrent,
+    /// Lying straight in still air.
+    pub straight: Steady,
+    /// In four turns. A factor of the rating tables is applied to the current for it: this is no model of a coil.
+    pub wound: Steady,
+    /// What the margin allows to be said of the straight flex.
+    pub heat: Heat,
+}
+
 /// What the model and its margin allow to be said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Heat {
@@ -83,6 +96,17 @@ impl LoadedFlex {
     /// The heat made at a current while the cores are at 20 °C.
     pub fn cold_heat(&self, current: ElectricCurrent) -> LinearPowerDensity {
         current * current * self.cores
+    }
+
+    /// How warm it gets where the rating tables are made for.
+    pub fn warmth(&self, current: ElectricCurrent) -> Warmth {
+        let room = bs7671_flex::surroundings();
+        Warmth {
+            current,
+            straight: self.steady(current, room),
+            wound: self.steady(current / bs7671_flex::four_turns(), room),
+            heat: judge(self, self, current, room),
+        }
     }
 
     /// Where a steady current leads in a room.

@@ -32,8 +32,8 @@ pub const EARTH_PATH: &Question =
 ///
 /// **Source** IEC 60799 (memory-medium), IEC 60320-1 (read).
 ///
-/// **Decision** by print against the size for the connector's current, a smaller one up to 2 m; a danger under 0.5 mm² or where the
-/// connector carries more than three times the flex's rating.
+/// **Decision** by print against the size for the connector's current, a smaller one up to 2 m; a danger under 0.5 mm² or where
+/// that current warms the flex above the 60 °C its rating table is made for (`physics::heating`, best estimate).
 ///
 /// **Example**
 /// ```

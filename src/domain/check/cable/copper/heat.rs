@@ -119,7 +119,7 @@ fn loaded(flex: &CutFlex) -> Option<Loaded> {
 
 /// The diameter that a three-core flex of an area may have. A size that is in no table (1.25 mm² is in none) gets all that sizes
 /// within half as much again may have, and an unknown one all that any flex may have.
-fn usual_diameter(area: Option<Area>) -> Measured<Length> {
+pub fn usual_diameter(area: Option<Area>) -> Measured<Length> {
     let rows: Vec<(f64, Sizes)> = USUAL
         .into_iter()
         .filter_map(|(duty, size)| Some((size, en50525::sizes(duty, 3, square_millimetres(size))?)))
