@@ -1,7 +1,7 @@
 //! What a check found: outcome, how much it matters, evidence and reason, all as data; the sentences are made in `words`.
 
 use super::decision::Probability;
-use super::physics::heating::Warmth;
+use super::physics::heating::{Steady, Warmth};
 use super::physics::metal::{Candidate, Explanation};
 use super::physics::signs::Look;
 use super::quantity::Amount;
@@ -255,8 +255,10 @@ pub enum Reason {
     HeatBalance {
         /// The claimed current.
         current: Amount,
-        /// Where the conductors settle at it; `None` where they never settle.
-        conductor: Option<Amount>,
+        /// Where it leads the conductors.
+        conductor: Steady,
+        /// The coolest and the hottest that readings and model allow.
+        between: (Steady, Steady),
         /// The current that brings them to 60 °C.
         carries: Amount,
     },

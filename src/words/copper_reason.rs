@@ -61,18 +61,26 @@ const fn dangerous(danger: CoreDanger) -> &'static str {
     }
 }
 
-/// What the heat balance came to.
-pub fn heat_balance(current: Amount, conductor: Option<Amount>, carries: Amount) -> String {
+/// What the heat balance came to, and what leaves it open where it is.
+pub fn heat_balance(current: Amount, at: Steady, open: Option<(Steady, Steady)>, carries: Amount) -> String {
     let (current, carries) = (number::amount(current), number::about(carries));
-    match conductor {
-        Some(conductor) => format!(
-            "At {current} its cores settle at about {}, lying straight in still air at 30 °C; about {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
-            number::rounded(conductor)
+    let settles = match at {
+        Steady::At(_) => format!(
+            "At {current} its cores settle at {}, lying straight in still air at 30 °C; about {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
+            conductor(at)
         ),
-        None => format!(
+        Steady::Never => format!(
             "At {current} it never settles: it heats until something gives way. About {carries} already brings its cores to 60 °C."
         ),
-    }
+    };
+    let open = open.map(|(least, most)| {
+        format!(
+            " With the doubt of the readings and 30 % of the rise for the model they reach between {} and {}. Cool enough is 60 °C at the most, too hot 70 °C at the least; the chance below counts from 70 °C alone.",
+            conductor(least),
+            conductor(most)
+        )
+    });
+    format!("{settles}{}", open.unwrap_or_default())
 }
 
 /// How warm a flex of its stated size gets: a statement of its own beside that of the rating table. Empty where nothing is modelled.
@@ -96,7 +104,9 @@ pub fn warmth(warmth: &[Warmth]) -> String {
 /// A temperature that a conductor settles at; above 160 °C the number only means "destroyed".
 fn conductor(steady: Steady) -> String {
     match steady {
-        Steady::At(conductor) if conductor <= degrees_celsius(160.0) => number::rounded(conductor.amount()),
+        Steady::At(conductor) if conductor <= degrees_celsius(160.0) => {
+            format!("about {}", number::rounded(conductor.amount()))
+        }
         Steady::At(_) | Steady::Never => "more than 160 °C".to_owned(),
     }
 }

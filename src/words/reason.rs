@@ -66,8 +66,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger)
         }
         Reason::CoreOpen { core } => format!("{} has no path from end to end.", capital(which::core(*core))),
-        Reason::HeatBalance { current, conductor, carries } => {
-            copper_reason::heat_balance(*current, *conductor, *carries)
+        Reason::HeatBalance { current, conductor, between, carries } => {
+            let open = (finding.outcome() == Conformity::Inconclusive).then_some(*between);
+            copper_reason::heat_balance(*current, *conductor, open, *carries)
         }
         Reason::Metals { candidates, contradict, next, stands } => {
             copper_reason::metals(candidates, *contradict, *next, *stands)

@@ -170,6 +170,24 @@ fn halve(too_little: impl Fn(f64) -> bool) -> f64 {
     high
 }
 
+/// Where a current leads between the coolest and the hottest flex that the readings allow, with the model's margin on top: the first
+/// with 0.7 of its rise, the second with 1.3 times its rise.
+pub fn between(
+    coolest: &LoadedFlex,
+    hottest: &LoadedFlex,
+    current: ElectricCurrent,
+    room: ThermodynamicTemperature,
+) -> (Steady, Steady) {
+    let stretched = |flex: &LoadedFlex, by: f64| match flex.steady(current, room) {
+        Steady::At(conductor) => {
+            let rise = by * (conductor.base() - room.base());
+            Steady::At(ThermodynamicTemperature::from_base(room.base() + rise))
+        }
+        Steady::Never => Steady::Never,
+    };
+    (stretched(coolest, 1.0 - MARGIN_OF_RISE), stretched(hottest, 1.0 + MARGIN_OF_RISE))
+}
+
 /// What may be said at a current: too hot when 0.7 of the rise of the `coolest` flex that the readings allow reaches 70 °C, cool enough
 /// when 1.3 times the rise of the `hottest` stays at 60 °C.
 pub fn judge(
@@ -178,15 +196,11 @@ pub fn judge(
     current: ElectricCurrent,
     room: ThermodynamicTemperature,
 ) -> Heat {
-    let stretched = |steady: Steady, by: f64| match steady {
-        Steady::At(conductor) => room.base() + by * (conductor.base() - room.base()),
-        Steady::Never => f64::INFINITY,
-    };
-    if coolest.is_known() && stretched(coolest.steady(current, room), 1.0 - MARGIN_OF_RISE) >= most_for_pvc().base() {
+    let (least, most) = between(coolest, hottest, current, room);
+    let in_base = |steady: Steady| if let Steady::At(conductor) = steady { conductor.base() } else { f64::INFINITY };
+    if coolest.is_known() && in_base(least) >= most_for_pvc().base() {
         Heat::Overheats
-    } else if hottest.is_known()
-        && stretched(hottest.steady(current, room), 1.0 + MARGIN_OF_RISE) <= bs7671_flex::conductor().base()
-    {
+    } else if hottest.is_known() && in_base(most) <= bs7671_flex::conductor().base() {
         Heat::Within
     } else {
         Heat::CannotTell

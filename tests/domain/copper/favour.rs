@@ -6,6 +6,7 @@ use plugwary::domain::check::readings::earth_resistance::EARTH_RESISTANCE;
 use plugwary::domain::facts;
 use plugwary::domain::finding::{Evidence, Granted, GrossError, Reason, Severity};
 use plugwary::domain::instrument::Instrument::{FourWireMeter, HandMeter, HandMeterNulled, Scale};
+use plugwary::domain::physics::heating::Steady;
 use plugwary::domain::quantity::Unit;
 use plugwary::domain::question::{Core, Target};
 
@@ -41,7 +42,10 @@ fn a_flex_of_common_practice_is_hopeless_with_everything_granted() {
     }
     let heat = with(&bench, Some(0.5), Some(10.0), heat::judge);
     breaks(&heat, Severity::Danger);
-    assert!(matches!(heat.reason, Reason::HeatBalance { conductor: None, .. }), "no steady temperature at 10 A");
+    assert!(
+        matches!(heat.reason, Reason::HeatBalance { conductor: Steady::Never, .. }),
+        "no steady temperature at 10 A"
+    );
     assert!(heat.evidence[0].favour.granted.iter().all(|granted| !granted.holds), "{:?}", heat.evidence);
 }
 

@@ -7,7 +7,7 @@ use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
-use crate::domain::physics::heating::{self, Heat, LoadedFlex, Steady};
+use crate::domain::physics::heating::{self, Heat, LoadedFlex};
 use crate::domain::quantity::{
     Area, ElectricCurrent, Length, Measurand, Unit, degrees_celsius, millimetres, square_millimetres,
 };
@@ -79,7 +79,7 @@ pub fn judge(flex: &CutFlex) -> Judgement {
     let reason = match heat {
         Heat::Within if flex.has_leads() => Reason::LeadsNotTakenOff,
         Heat::Within if flex.is_doubted => Reason::CrossCheckFailed,
-        Heat::Within | Heat::Overheats | Heat::CannotTell => balance(&loaded.likely, current),
+        Heat::Within | Heat::Overheats | Heat::CannotTell => balance(&loaded, current),
     };
     let judgement = match outcome {
         Conformity::Nonconforming => Judgement::breaks(Danger, Basis::Reading, reason),
@@ -144,12 +144,12 @@ fn most_current(loaded: &Loaded) -> Measured<ElectricCurrent> {
     Measured::new(likely, ElectricCurrent::from_base(libm::hypot(of_readings, of_model)))
 }
 
-fn balance(flex: &LoadedFlex, current: ElectricCurrent) -> Reason {
+fn balance(loaded: &Loaded, current: ElectricCurrent) -> Reason {
     let room = bs7671_flex::surroundings();
-    let conductor = match flex.steady(current, room) {
-        Steady::At(conductor) => Some(conductor.amount()),
-        Steady::Never => None,
-    };
-    let carries = flex.current_for(degrees_celsius(60.0), room).amount();
-    Reason::HeatBalance { current: current.amount(), conductor, carries }
+    Reason::HeatBalance {
+        current: current.amount(),
+        conductor: loaded.likely.steady(current, room),
+        between: heating::between(&loaded.coolest, &loaded.hottest, current, room),
+        carries: loaded.likely.current_for(degrees_celsius(60.0), room).amount(),
+    }
 }
