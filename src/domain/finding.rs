@@ -1,6 +1,7 @@
 //! What a check found: outcome, how much it matters, evidence and reason, all as data; the sentences are made in `words`.
 
 use super::decision::Probability;
+use super::physics::fault::Course;
 use super::physics::heating::{Steady, Warmth};
 use super::physics::metal::{Candidate, Explanation};
 use super::physics::signs::Look;
@@ -245,6 +246,8 @@ pub enum Reason {
         explanation: Option<Explanation>,
         /// What makes the break a danger; `None` where nothing does.
         danger: Option<CoreDanger>,
+        /// What a fault to earth does, where that is worth telling.
+        fault: Option<FaultTold>,
     },
     /// A core has no path from end to end.
     CoreOpen {
@@ -322,6 +325,15 @@ pub enum RoomTemperature {
     Read,
     /// Nobody read it: taken as 20 °C, give or take 5 K.
     Assumed,
+}
+
+/// What a fault to earth does, and whether it is sure which core is the earth.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FaultTold {
+    /// What it does.
+    pub course: Course,
+    /// Whether somebody saw which core goes to the earth pin.
+    pub earth_was_seen: bool,
 }
 
 /// What makes too little conductor a danger.

@@ -2,7 +2,8 @@
 
 use crate::domain::decision::Probability;
 use crate::domain::finding::Conformity;
-use crate::domain::finding::{CoreDanger, Evidence, RoomTemperature};
+use crate::domain::finding::{CoreDanger, Evidence, FaultTold, RoomTemperature};
+use crate::domain::physics::fault::Race;
 use crate::domain::physics::heating::{Heat, Steady, Warmth};
 use crate::domain::physics::metal::{Candidate, Explanation, Metal};
 use crate::domain::physics::signs::Look;
@@ -17,6 +18,7 @@ pub fn cores_measured(
     room: RoomTemperature,
     explanation: Option<Explanation>,
     danger: Option<CoreDanger>,
+    fault: Option<FaultTold>,
 ) -> String {
     let worst = evidence
         .iter()
@@ -28,6 +30,7 @@ pub fn cores_measured(
         over.unwrap_or_default(),
         explanation.map(explained).unwrap_or_default().to_owned(),
         danger.map(dangerous).unwrap_or_default().to_owned(),
+        fault.map(course).unwrap_or_default(),
         match room {
             RoomTemperature::Read => String::new(),
             RoomTemperature::Assumed => {
@@ -56,9 +59,35 @@ const fn dangerous(danger: CoreDanger) -> &'static str {
         CoreDanger::HalfAsMuchAgain => "More than one and a half times the limit is a danger.",
         CoreDanger::Overheats => "At the current it claims, the flex gets too hot.",
         CoreDanger::EarthOpensFirst => {
-            "In a fault the earth core burns open before the fuse, and what you touch stays live."
+            "In a fault the earth core burns open before the fuse, and what you touch stays live, at about 230 V."
         }
     }
+}
+
+/// What a fault to earth does, step by step.
+fn course(fault: FaultTold) -> String {
+    let course = fault.course;
+    let between = |(least, most): (Amount, Amount)| format!("{} to {}", number::about(least), number::about(most));
+    let earliest = number::time(course.fuse.shortest);
+    let fuse = course.fuse.longest.map_or_else(
+        || format!("A 13 A fuse holds for {earliest}, and may never open."),
+        |latest| format!("A 13 A fuse opens between {earliest} and {}.", number::time(latest)),
+    );
+    let may_open = if course.race == Race::CannotTell { " Which opens first cannot be told." } else { "" };
+    let earth = if fault.earth_was_seen {
+        ""
+    } else {
+        " This takes the green-and-yellow core for the earth: look which core goes to the long pin."
+    };
+    format!(
+        "If line touches metal at the end of {} of flex (two usual supplies), the loop has {}, {} flow, and the metal is lifted to {}. {fuse} The earth core melts between {} and {}.{may_open} Where a rod in the ground is the earth, only an RCD switches off.{earth}",
+        number::amount(course.length.amount()),
+        between((course.loop_resistance.0.amount(), course.loop_resistance.1.amount())),
+        between((course.current.0.amount(), course.current.1.amount())),
+        between((course.touch.0.amount(), course.touch.1.amount())),
+        number::time(course.melts.0),
+        number::time(course.melts.1),
+    )
 }
 
 /// What the heat balance came to, and what leaves it open where it is.

@@ -3,6 +3,9 @@
 //! A decimal point, a true minus sign, and a space that does not break between number and unit (SI Brochure, 5.4.3). The digits are the
 //! same on every device: only Rust's own formatting is used.
 
+use uom::si::f64::Time;
+use uom::si::time::second;
+
 use crate::domain::decision::Probability;
 use crate::domain::quantity::{Amount, QuantityKind, Unit};
 use crate::domain::reading::{Reading, Shown};
@@ -38,6 +41,16 @@ pub fn about(amount: Amount) -> String {
     let unit = suited(amount);
     let number = amount.in_unit(unit).unwrap_or_default();
     with_unit(&to_place(number, 1 - leading_place(number)), unit)
+}
+
+/// A time to two significant digits: "1.3 ms", "57 s", "25 min".
+pub fn time(time: Time) -> String {
+    let (number, unit) = match time.get::<second>() {
+        seconds if seconds < 0.1 => (seconds * 1e3, "ms"),
+        seconds if seconds < 99.5 => (seconds, "s"),
+        seconds => (seconds / 60.0, "min"),
+    };
+    format!("{}{NO_BREAK_SPACE}{unit}", to_place(number, 1 - leading_place(number)))
 }
 
 /// A plain number to four significant digits, without idle zeros; whole numbers keep every digit.

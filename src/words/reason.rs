@@ -62,8 +62,8 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             format!("The instrument showed no path at all. {}", words.why)
         }
         Reason::OutOfRange => "The reading is outside what the instrument can show.".to_owned(),
-        Reason::CoresMeasured { room, explanation, danger } => {
-            copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger)
+        Reason::CoresMeasured { room, explanation, danger, fault } => {
+            copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger, *fault)
         }
         Reason::CoreOpen { core } => format!("{} has no path from end to end.", capital(which::core(*core))),
         Reason::HeatBalance { current, conductor, between, carries } => {

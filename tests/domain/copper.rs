@@ -19,6 +19,7 @@ use plugwary::domain::view::View;
 use crate::bench::Bench;
 
 mod cross_check;
+mod fault;
 mod favour;
 mod metal;
 
@@ -103,7 +104,8 @@ fn a_room_that_nobody_measured_widens_the_doubt_and_is_said() {
     );
     let judgement = resistance_of(&bench, 1.5);
     amounts_to(&judgement, Conformity::Inconclusive);
-    let assumed = Reason::CoresMeasured { room: RoomTemperature::Assumed, explanation: None, danger: None };
+    let assumed =
+        Reason::CoresMeasured { room: RoomTemperature::Assumed, explanation: None, danger: None, fault: None };
     assert_eq!(judgement.reason, assumed);
 }
 
@@ -326,18 +328,6 @@ fn leads_that_were_not_taken_off_never_clear_heat() {
     let bench = cores(piece(10.0), [130.0; 3], HandMeter);
     let judgement = with(&bench, Some(1.5), Some(13.0), heat::judge);
     amounts_to(&judgement, Conformity::Inconclusive);
-}
-
-/// The earth core alone hair-thin, and the rest sound: it opens before the fuse at every usual supply.
-#[test]
-fn a_thin_earth_core_is_a_danger_of_its_own() {
-    let bench = cores(piece(1.2), [16.0, 16.0, 3700.0], FourWireMeter);
-    let judgement = resistance_of(&bench, 1.5);
-    breaks(&judgement, Severity::Danger);
-    assert!(matches!(judgement.reason, Reason::CoresMeasured { danger: Some(CoreDanger::EarthOpensFirst), .. }));
-    let small_fuse = bench.one(facts::FUSE_RATING, "3");
-    let judgement = resistance_of(&small_fuse, 1.5);
-    assert!(matches!(judgement.reason, Reason::CoresMeasured { danger: Some(CoreDanger::HalfAsMuchAgain), .. }));
 }
 
 /// 17.241/4 = 4.31 Ω/km: less than that is no core of such a flex but clips that touch.

@@ -1,6 +1,7 @@
 //! What is known of a cut piece of flex: readings of its cores, its length, and what is claimed for it.
 
 use super::cross_check;
+use crate::domain::check::cable::cores::EARTH_COLOUR;
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
@@ -35,6 +36,8 @@ pub struct CutFlex<'a> {
     pub length: Option<Measured<Length>>,
     /// The fuse that a fault has to open, as printed on it.
     pub fuse: Fuse,
+    /// How sure it is which core is the earth.
+    pub earth: EarthCore,
     /// Whether a cross-check failed, so that readings may be too good: they clear nothing then.
     pub is_doubted: bool,
     /// Gross errors that the meter or the cross-checks suggest.
@@ -50,6 +53,17 @@ pub enum Fuse {
     UpTo13A,
     /// Surely less; its gates are not modelled.
     Smaller,
+}
+
+/// How sure it is that the green-and-yellow core is the earth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EarthCore {
+    /// Somebody saw where it goes.
+    Seen,
+    /// Taken for it by its colour.
+    Taken,
+    /// It goes elsewhere; which core is the earth is not known.
+    Unknown,
 }
 
 /// What one core's reading says of its resistance over length at 20 °C.
@@ -119,6 +133,11 @@ impl<'a> CutFlex<'a> {
             fuse: match view.one(facts::FUSE_RATING) {
                 Some("3" | "5" | "10") => Fuse::Smaller,
                 _ => Fuse::UpTo13A,
+            },
+            earth: match view.one(EARTH_COLOUR) {
+                Some("green-and-yellow" | "nearly-one-colour") => EarthCore::Seen,
+                Some("green-and-yellow-is-live") => EarthCore::Unknown,
+                _ => EarthCore::Taken,
             },
             is_doubted: false,
             suspected: Vec::new(),
