@@ -173,6 +173,15 @@ pub const QUESTIONS: &[QuestionWords] = &[
         caution: "",
     },
     QuestionWords {
+        id: "one-strand-width",
+        asks: "How thick is one strand?",
+        answers: &[],
+        says: "One strand of the brown core is {value} thick.",
+        look: "Close the calliper on it without pressing, at three places, and take the middle value.",
+        why: "Too few to lay ten side by side. One strand of a tenth of a millimetre names no metal: weigh the core as well.",
+        caution: "",
+    },
+    QuestionWords {
         id: "core-mass",
         asks: "What does the brown core's bare metal weigh?",
         answers: &[],

@@ -202,6 +202,29 @@ fn strands_laid_side_by_side_lie_a_little_loose() {
     assert!((0.040..0.050).contains(&relative), "{relative}");
 }
 
+/// Worked: a calliper on one strand of 0.10 mm is known to 0.012 mm, 24 % in area, and cannot tell copper from clad aluminium; with a
+/// strand of 0.5 mm it is 5 %. 7 strands of 0.10 mm are 0.055 mm² and 315 mΩ a metre of copper.
+#[test]
+fn one_strand_is_measured_where_there_are_fewer_than_ten() {
+    let few = cores(piece(1.0), [321.0; 3], FourWireMeter).one(metal::MAGNET, "none").answer(
+        strands::STRAND_COUNT,
+        Target::Sample,
+        Answer::Count(7),
+    );
+    let asked = |bench: &Bench| {
+        plugwary::domain::walk::asked(&View::new(&bench.0)).into_iter().map(|(q, _)| q.id).collect::<Vec<_>>()
+    };
+    assert!(asked(&few).contains(&"one-strand-width") && !asked(&few).contains(&"ten-strands-width"));
+    let many = few.clone().answer(strands::STRAND_COUNT, Target::Sample, Answer::Count(10));
+    assert!(!asked(&many).contains(&"one-strand-width") && asked(&many).contains(&"ten-strands-width"));
+    let measured = few.reads(strands::ONE_STRAND, Target::Sample, (0.10, 0.01, Unit::Millimetre), DigitalCalliper);
+    let area = strands::strands(&View::new(&measured.0)).unwrap().area();
+    let relative = area.u.value / area.value.value;
+    assert!((0.22..0.26).contains(&relative), "{relative}");
+    let finding = measured.finding("metal-not-copper").unwrap();
+    assert_eq!(finding.outcome(), Conformity::Inconclusive, "one hair-thin strand names no metal");
+}
+
 /// The same in mass: 1.296 mm² of copper weigh 11.5 g a metre.
 #[test]
 fn a_light_core_is_a_bad_sign() {

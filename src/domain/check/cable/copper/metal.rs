@@ -59,6 +59,7 @@ pub const METAL_NOT_COPPER: &Check = &Check {
         SCRAPE,
         strands::STRAND_COUNT,
         strands::TEN_STRANDS,
+        strands::ONE_STRAND,
         strands::CORE_MASS,
         facts::CORE_RESISTANCE,
         facts::PIECE_LENGTH,

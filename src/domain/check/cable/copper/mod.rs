@@ -29,6 +29,7 @@ pub const QUESTIONS: &[&Question] = &[
     metal::SCRAPE,
     strands::STRAND_COUNT,
     strands::TEN_STRANDS,
+    strands::ONE_STRAND,
     strands::CORE_MASS,
 ];
 
