@@ -36,7 +36,9 @@ self.addEventListener('fetch', (event) => {
   const { request } = event;
   const address = new URL(request.url);
   if (request.method !== 'GET' || address.origin !== self.location.origin) return;
-  event.respondWith(answer(request, request.mode === 'navigate' ? PAGE : address.pathname));
+  // A page of its own, such as the page of limits, is one of the files; every other address that is gone to is a screen of the app.
+  const isScreen = request.mode === 'navigate' && !FILES.some(([file]) => file === address.pathname);
+  event.respondWith(answer(request, isScreen ? PAGE : address.pathname));
 });
 
 // Nothing is added to the cache here: it holds the files of the build and no others.

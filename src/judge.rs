@@ -7,12 +7,14 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use crate::record::{self, LARGEST, RecordFault};
+use crate::report;
 
 const HELP: &str = "\
 plugwary judge FILE...     judges files made by the app (HTML) or examinations (JSON)
 plugwary judge             judges examinations from standard input, one a line or as the
                            app writes them; a FILE named - does the same
 plugwary judge --schema    prints the JSON Schema of an examination
+plugwary limits            prints the page of limits and rules
 
 Each examination gives one line of JSON on standard output. What cannot be read is
 named on standard error and passed over; the exit code is then 2.
@@ -25,6 +27,7 @@ const UNREAD: u8 = 2;
 enum Task {
     Help,
     Schema,
+    Limits,
     Judge(Vec<OsString>),
 }
 
@@ -33,6 +36,7 @@ pub fn main(arguments: impl Iterator<Item = OsString>) -> ExitCode {
     let done = match task(arguments) {
         Ok(Task::Help) => print(HELP),
         Ok(Task::Schema) => schema(),
+        Ok(Task::Limits) => print(&report::limits()),
         Ok(Task::Judge(files)) => judge(&files),
         Err(problem) => Ok(refuse(&problem)),
     };
@@ -51,6 +55,7 @@ fn task(mut arguments: impl Iterator<Item = OsString>) -> Result<Task, String> {
     let Some(command) = arguments.next() else { return Ok(Task::Help) };
     match command.to_str() {
         Some("judge") => {}
+        Some("limits") => return Ok(Task::Limits),
         Some("--help" | "-h" | "help") => return Ok(Task::Help),
         _ => return Err(format!("there is no command {}; --help names them all", command.display())),
     }

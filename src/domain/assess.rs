@@ -53,6 +53,17 @@ pub struct Tally {
     pub of: usize,
 }
 
+impl Assessment {
+    /// How many of the checks that can be made with `equipment` were made, by place; places that have none are left out. What was made
+    /// with more than that counts too.
+    pub fn within_reach(&self, equipment: Equipment) -> Vec<(Place, Tally)> {
+        let can_be = |f: &Finding| check::by_code(f.code).is_some_and(|check| check.needs <= equipment);
+        let is_in_reach = |f: &&Finding| can_be(f) || check::was_made(f.outcome());
+        let at = |place| tally(self.findings.iter().filter(|f| f.place == place).filter(is_in_reach));
+        Place::ALL.into_iter().map(|place| (place, at(place))).filter(|(_, tally)| tally.of > 0).collect()
+    }
+}
+
 /// Judges an examination.
 pub fn assess(examination: &Examination, book: &RuleBook) -> Assessment {
     let view = View::new(examination);

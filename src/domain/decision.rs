@@ -1,6 +1,6 @@
 //! Does a value keep a limit? Decided by conformance probability (JCGM 106:2012, clauses 7 and 8).
 
-use super::finding::Conformity;
+use super::finding::{Bound, Conformity};
 use super::quantity::Measurand;
 use super::uncertainty::Measured;
 
@@ -43,6 +43,15 @@ impl<Q: Measurand> Limit<Q> {
             Self::AtLeast(low) => value >= low,
             Self::AtMost(high) => value <= high,
             Self::Between(low, high) => low <= value && value <= high,
+        }
+    }
+
+    /// The same with its kind of quantity kept as data.
+    pub fn bound(&self) -> Bound {
+        match *self {
+            Self::AtLeast(low) => Bound::AtLeast(low.amount()),
+            Self::AtMost(high) => Bound::AtMost(high.amount()),
+            Self::Between(low, high) => Bound::Between(low.amount(), high.amount()),
         }
     }
 

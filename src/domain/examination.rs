@@ -45,6 +45,8 @@ pub enum Answer {
     CannotTell,
     /// The seller or owner would not let one look.
     Refused,
+    /// The tool for it is not at hand; the same as not looked at.
+    NoTool,
     /// Put off; the same as not looked at.
     Later,
 }

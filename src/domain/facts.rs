@@ -1,9 +1,10 @@
 //! Questions whose answers many checks share: what the sample has, what is printed on it, and how the readings are taken.
 
+use super::check::inside::opening;
 use super::check::plug::fuse;
 use super::instrument::Instrument;
-use super::quantity::{QuantityKind, Unit};
-use super::question::{Ask, Per, Printed, Question};
+use super::quantity::{ElectricCurrent, QuantityKind, Unit, amperes};
+use super::question::{Ask, Per, Printed, Question, Stage};
 use super::sample::{Equipment, Kind, Place};
 use super::view::View;
 
@@ -56,6 +57,11 @@ pub const FUSE_RATING: &Question = &Question::one(
 )
 .when(fuse::may_be_seen);
 
+/// The current that an answer to [`FUSE_RATING`] names; `None` for one that names none.
+pub fn in_amperes(rating: &str) -> Option<ElectricCurrent> {
+    rating.parse().ok().map(amperes)
+}
+
 /// Length of the flex alone, from where it leaves the plug to where it enters the body.
 pub const FLEX_LENGTH: &Question = &Question::asking(
     "flex-length",
@@ -64,21 +70,22 @@ pub const FLEX_LENGTH: &Question = &Question::asking(
     Ask::Measure {
         kind: QuantityKind::Length,
         units: &[Unit::Metre, Unit::Centimetre, Unit::Millimetre],
-        instruments: &[Instrument::Tape, Instrument::Rule],
+        instruments: &[Instrument::Rule, Instrument::Tape],
     },
 );
 
 /// Temperature of the room while resistances are read.
 pub const ROOM_TEMPERATURE: &Question = &Question::asking(
     "room-temperature",
-    Place::Readings,
+    Place::Inside,
     Equipment::Meters,
     Ask::Measure {
         kind: QuantityKind::Temperature,
         units: &[Unit::DegreeCelsius],
         instruments: &[Instrument::Thermometer],
     },
-);
+)
+.after_cutting();
 
 /// Resistance of each core of the flex alone, read at its cut ends.
 pub const CORE_RESISTANCE: &Question = &Question::asking(
@@ -91,7 +98,8 @@ pub const CORE_RESISTANCE: &Question = &Question::asking(
         instruments: &[Instrument::FourWireMeter, Instrument::HandMeterNulled, Instrument::HandMeter],
     },
 )
-.per(Per::Core);
+.per(Per::Core)
+.after_cutting();
 
 /// Length of the piece of flex whose cores were read.
 pub const PIECE_LENGTH: &Question = &Question::asking(
@@ -101,9 +109,10 @@ pub const PIECE_LENGTH: &Question = &Question::asking(
     Ask::Measure {
         kind: QuantityKind::Length,
         units: &[Unit::Metre, Unit::Millimetre],
-        instruments: &[Instrument::Tape, Instrument::Rule],
+        instruments: &[Instrument::Rule, Instrument::Tape],
     },
-);
+)
+.after_cutting();
 
 /// Outer diameter of the flex.
 pub const FLEX_DIAMETER: &Question = &Question::asking(
@@ -119,7 +128,11 @@ pub const FLEX_DIAMETER: &Question = &Question::asking(
 
 /// How many cores the flex has, by sight.
 pub const CORE_COUNT: &Question =
-    &Question::one("core-count", Place::Inside, Equipment::Meters, &["three", "two", "other"]);
+    &Question::one("core-count", Place::Inside, Equipment::Meters, &["three", "two", "other"]).when(cores_can_be_seen);
+
+/// Whether the flex may be cut: the last thing that is done to a sample.
+pub const MAY_CUT: &Question =
+    &Question { stage: Stage::Cut, ..Question::one("may-cut", Place::Inside, Equipment::Meters, &["yes", "no"]) };
 
 /// What was made sure of before dead readings: without the first nobody reads at all, and without the rest a sound lead reads open.
 pub const READINGS_PREPARED: &Question = &Question::any(
@@ -136,6 +149,16 @@ fn is_lead(view: &View) -> bool {
 /// Whether three UK pins enter the socket, or may: those of the plug, or of a converter around it.
 pub fn has_uk_plug(view: &View) -> bool {
     matches!(view.one(PLUG_PATTERN), None | Some("uk-three-pin" | "uk-plug-with-converter"))
+}
+
+/// Whether the flex may be cut.
+pub fn may_be_cut(view: &View) -> bool {
+    view.one(MAY_CUT) == Some("yes")
+}
+
+/// Whether the cores come to light: where the body is opened, or at a cut end.
+pub fn cores_can_be_seen(view: &View) -> bool {
+    opening::is_open(view) || may_be_cut(view)
 }
 
 /// Whether the body has an extra; an unanswered question is taken as "it may".

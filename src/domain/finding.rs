@@ -85,6 +85,8 @@ pub enum Bearing {
 pub struct Evidence {
     /// Which socket, core or claim it speaks of.
     pub target: Target,
+    /// The question whose reading it speaks of; `None` where the check reads one thing only.
+    pub question: Option<&'static Question>,
     /// What was compared with the limit.
     pub value: Amount,
     /// Its standard uncertainty.
@@ -97,6 +99,15 @@ pub struct Evidence {
     pub outcome: Conformity,
     /// The same with every doubt granted to the product.
     pub favour: Favour,
+}
+
+impl Evidence {
+    /// The same, of the reading of one question among several.
+    #[must_use]
+    pub const fn of(mut self, question: &'static Question) -> Self {
+        self.question = Some(question);
+        self
+    }
 }
 
 /// A limit with its kind of quantity kept as data.
@@ -136,8 +147,8 @@ pub struct Finding {
     pub place: Place,
     /// What was found.
     pub judgement: Judgement,
-    /// What it is held against.
-    pub against: &'static [Clause],
+    /// What it is held against in the market where it is sold.
+    pub against: Vec<Clause>,
     /// The questions whose answers it rests on, or would.
     pub asks: &'static [&'static Question],
 }

@@ -3,7 +3,8 @@
 //! Accuracies are those of ordinary instruments of each type, given as half-widths of a rectangular distribution
 //! (values of the trade, `memory-medium`); no maker's data sheet stands behind them.
 
-use super::quantity::{ElectricalResistance, Unit, ohms};
+use super::quantity::{ElectricalResistance, Measurand, Unit};
+use super::standard::practice;
 
 /// A type of instrument.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -109,6 +110,6 @@ impl Instrument {
     ///
     /// Leads of a hand meter have 0.1 Ω to 0.3 Ω (common practice). Such a reading can condemn a short lead but never clear it.
     pub fn leads_at_most(self) -> ElectricalResistance {
-        ohms(if matches!(self, Self::HandMeter) { 0.3 } else { 0.0 })
+        if matches!(self, Self::HandMeter) { practice::test_leads() } else { ElectricalResistance::from_base(0.0) }
     }
 }

@@ -20,6 +20,7 @@ pub mod physics;
 pub mod quantity;
 pub mod question;
 pub mod reading;
+pub mod risk;
 pub mod sample;
 pub mod standard;
 pub mod uncertainty;

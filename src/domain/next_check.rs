@@ -1,8 +1,9 @@
 //! Look next: the checks that would do most for the verdict now.
 
 use super::check::{self, Check};
+use super::facts;
 use super::finding::{Conformity, Finding, Severity};
-use super::question::{Question, Target};
+use super::question::{Question, Stage, Target};
 use super::view::View;
 use super::walk;
 
@@ -36,8 +37,12 @@ pub fn ranked(view: &View, findings: &[Finding]) -> Vec<NextCheck> {
 }
 
 fn candidate(check: &'static Check, unanswered: &[(&'static Question, Target)]) -> Option<NextCheck> {
-    let (question, target) =
-        unanswered.iter().find(|(question, _)| check.asks.iter().any(|asked| asked.id == question.id))?;
+    let informs = |question: &Question| check.asks.contains(&question);
+    // What is only asked of a cut flex waits for the question whether it may be cut.
+    let opens =
+        |question: &Question| *question == *facts::MAY_CUT && check.asks.iter().any(|asked| asked.stage == Stage::Cut);
+    let find = |wanted: &dyn Fn(&Question) -> bool| unanswered.iter().find(|(question, _)| wanted(question));
+    let (question, target) = find(&informs).or_else(|| find(&opens))?;
     let severity = match check.severity {
         Severity::Danger => 10.0,
         Severity::Breach => 3.0,

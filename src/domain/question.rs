@@ -3,6 +3,7 @@
 //! A question settles nothing. [Checks](super::check) read its answers; one answer may feed several checks, so that a buyer at a stall
 //! taps once for what one look can tell.
 
+use super::facts;
 use super::instrument::Instrument;
 use super::quantity::{QuantityKind, Unit};
 use super::sample::{Equipment, Place};
@@ -13,6 +14,8 @@ use super::view::View;
 pub struct Question {
     /// Kebab-case, unique, for ever.
     pub id: &'static str,
+    /// What it is looked up by.
+    pub key: Key,
     /// Where one looks.
     pub place: Place,
     /// The least equipment it needs.
@@ -21,6 +24,8 @@ pub struct Question {
     pub ask: Ask,
     /// Whether it is asked once or for each socket or core.
     pub per: Per,
+    /// When in the walk it comes.
+    pub stage: Stage,
     /// Whether it is asked at all, given what is known.
     pub when: fn(&View) -> bool,
 }
@@ -31,6 +36,26 @@ impl PartialEq for Question {
     }
 }
 
+/// An id as a number, reckoned when the program is compiled (FNV-1a, 64 bits): answers are looked up by the hundred at each tap, and two
+/// numbers are compared in one step. No two questions share one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Key(u64);
+
+impl Key {
+    /// The key of an id.
+    pub const fn of(id: &str) -> Self {
+        let mut key = 0xcbf2_9ce4_8422_2325;
+        let mut rest = id.as_bytes();
+        while let [first, others @ ..] = rest {
+            #[expect(clippy::as_conversions, reason = "nothing else widens a byte when the program is compiled")]
+            let byte = *first as u64;
+            key = (key ^ byte).wrapping_mul(0x0100_0000_01b3);
+            rest = others;
+        }
+        Self(key)
+    }
+}
+
 /// What an answer looks like.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Ask {
@@ -38,13 +63,13 @@ pub enum Ask {
     One(&'static [&'static str]),
     /// Any of these, or none of them, by code.
     Any(&'static [&'static str]),
-    /// A number with a unit and an instrument; the first of each is the default.
+    /// A number with a unit and an instrument.
     Measure {
         /// The quantity.
         kind: QuantityKind,
-        /// Units that may be tapped.
+        /// Units that may be tapped; the first is the default.
         units: &'static [Unit],
-        /// Instruments that may be named.
+        /// Instruments that may be named, the least exact last. None is a default: whoever says nothing has used the last.
         instruments: &'static [Instrument],
     },
     /// Words as they are printed.
@@ -64,6 +89,17 @@ pub enum Printed {
     Barcode,
     /// Anything else.
     Words,
+}
+
+/// When in the walk a question comes: nothing is cut while the sample must still be whole for something else, and what decides goes first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stage {
+    /// While the sample is whole, opened or not.
+    Whole,
+    /// Once its flex may be cut.
+    Cut,
+    /// At the end: it informs bad signs only, which decide nothing.
+    Lesser,
 }
 
 /// How often a question is asked.
@@ -170,7 +206,7 @@ impl Question {
 
     /// A question asked once, always.
     pub const fn asking(id: &'static str, place: Place, needs: Equipment, ask: Ask) -> Self {
-        Self { id, place, needs, ask, per: Per::Sample, when: always }
+        Self { id, key: Key::of(id), place, needs, ask, per: Per::Sample, stage: Stage::Whole, when: always }
     }
 
     /// The same question for each of several.
@@ -184,6 +220,20 @@ impl Question {
     #[must_use]
     pub const fn when(mut self, when: fn(&View) -> bool) -> Self {
         self.when = when;
+        self
+    }
+
+    /// The same question, asked once the flex may be cut.
+    #[must_use]
+    pub const fn after_cutting(mut self) -> Self {
+        self.stage = Stage::Cut;
+        self.when(facts::may_be_cut)
+    }
+
+    /// The same question, asked at the end.
+    #[must_use]
+    pub const fn lesser(mut self) -> Self {
+        self.stage = Stage::Lesser;
         self
     }
 

@@ -5,7 +5,7 @@ use super::quantity::{
     Amount, Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Mass, Measurand, Power,
     QuantityKind, ResistancePerLength, ThermodynamicTemperature, Unit,
 };
-use super::uncertainty::Measured;
+use super::uncertainty::{Correlation, Measured};
 
 /// What stood on the display.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,6 +49,29 @@ impl Reading {
         let half_width = accuracy.of_reading * value.base().abs() + accuracy.digits * step + fixed;
         let u = libm::hypot(half_width / libm::sqrt(3.0), step / libm::sqrt(12.0));
         (is_within_reach(value) && u < FARTHEST).then(|| Measured::new(value, Q::from_base(u)))
+    }
+
+    /// How far the errors of two readings go together because one instrument took both: the share of its scale error, the part of
+    /// the reading in its accuracy, in the doubt of each (GUM 5.2.4 and F.1.2.3).
+    ///
+    /// Two readings with instruments of one type count as taken with one instrument on one range. A maker's part of the reading also
+    /// holds what differs from value to value, so the true correlation is no larger than this. Readings of different kinds of quantity,
+    /// or without a number, have none.
+    pub fn correlation_with<Q: Measurand>(&self, other: &Self) -> Correlation {
+        if self.instrument != other.instrument {
+            return Correlation::NONE;
+        }
+        match (self.share_of_scale::<Q>(), other.share_of_scale::<Q>()) {
+            (Some(one), Some(another)) => Correlation::new(one * another),
+            _ => Correlation::NONE,
+        }
+    }
+
+    /// What part of the standard uncertainty is scale error, with the sign of the reading.
+    fn share_of_scale<Q: Measurand>(&self) -> Option<f64> {
+        let Measured { value, u } = self.measured::<Q>()?;
+        let scale = self.instrument.accuracy().of_reading * value.base() / libm::sqrt(3.0);
+        (u.base() > 0.0).then(|| scale / u.base())
     }
 
     /// The instrument's standard uncertainty for this reading; `None` for anything but a number.

@@ -80,3 +80,54 @@ pub fn combine3<A: Measurand, B: Measurand, C: Measurand, R: Measurand>(
     let u = libm::hypot(libm::hypot(of_first, of_second), of_third);
     Measured::new(f(first.value, second.value, third.value), R::from_base(u))
 }
+
+/// How far the errors of two estimates go together: 1 wholly, 0 not at all, -1 against each other (GUM 5.2.2).
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Correlation(f64);
+
+impl Correlation {
+    /// Not at all.
+    pub const NONE: Self = Self(0.0);
+    /// Wholly: whatever one is wrong by, the other is too.
+    pub const WHOLE: Self = Self(1.0);
+
+    /// `value`, brought into -1 to 1; not-a-number becomes 0.
+    pub fn new(value: f64) -> Self {
+        Self(if value.is_nan() { 0.0 } else { value.clamp(-1.0, 1.0) })
+    }
+
+    /// The plain number.
+    pub const fn value(self) -> f64 {
+        self.0
+    }
+}
+
+/// A function of quantities of one kind whose errors may go together, as `correlation` says of each pair (by place, the earlier one
+/// first): `u² = Σ zᵢ² + 2 Σ zᵢ zⱼ r(i, j)`, where `zᵢ` is the effect of one input's uncertainty (GUM 5.2.2, equation 16).
+///
+/// Like the others it is a first-order law: an effect that is even in an input's error, such as that of a product of two errors, is lost.
+pub fn combine_correlated<Q: Measurand, R: Measurand, const N: usize>(
+    inputs: [Measured<Q>; N],
+    correlation: impl Fn(usize, usize) -> Correlation,
+    f: impl Fn([Q; N]) -> R,
+) -> Measured<R> {
+    let values = inputs.map(|input| input.value);
+    let effect = |(place, input): (usize, &Measured<Q>)| {
+        half_difference(*input, |moved| {
+            let mut values = values;
+            if let Some(value) = values.get_mut(place) {
+                *value = moved;
+            }
+            f(values)
+        })
+    };
+    let effects: Vec<f64> = inputs.iter().enumerate().map(effect).collect();
+    let mut variance = 0.0;
+    for (i, first) in effects.iter().enumerate() {
+        variance += first * first;
+        for (j, second) in effects.iter().enumerate().skip(i + 1) {
+            variance += 2.0 * first * second * correlation(i, j).value();
+        }
+    }
+    Measured::new(f(values), R::from_base(libm::sqrt(variance.max(0.0))))
+}

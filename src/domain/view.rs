@@ -6,7 +6,7 @@ use super::examination::{Answer, Examination};
 use super::facts;
 use super::marking::{Claims, FlexPrint};
 use super::quantity::{Area, ElectricCurrent, Length};
-use super::question::{ClaimPlace, Core, Question, Target};
+use super::question::{ClaimPlace, Core, Key, Question, Target};
 use super::reading::Reading;
 use super::sample::{Equipment, Kind, Market};
 use super::standard::bs1363_1;
@@ -16,7 +16,7 @@ use super::uncertainty::Measured;
 #[derive(Debug)]
 pub struct View<'a> {
     examination: &'a Examination,
-    answers: BTreeMap<(&'static str, Target), &'a Answer>,
+    answers: BTreeMap<(Key, Target), &'a Answer>,
     claims: Claims,
     flex: Option<FlexPrint>,
 }
@@ -25,8 +25,8 @@ impl<'a> View<'a> {
     /// Indexes an examination and reads what is printed on the sample.
     pub fn new(examination: &'a Examination) -> Self {
         let answers: BTreeMap<_, _> =
-            examination.answers.iter().map(|a| ((a.question.id, a.target), &a.answer)).collect();
-        let printed = |question: &Question, target| match answers.get(&(question.id, target)) {
+            examination.answers.iter().map(|a| ((a.question.key, a.target), &a.answer)).collect();
+        let printed = |question: &Question, target| match answers.get(&(question.key, target)) {
             Some(Answer::Printed(print)) => Some(print.as_str()),
             _ => None,
         };
@@ -79,7 +79,7 @@ impl<'a> View<'a> {
 
     /// The answer to a question for a target.
     pub fn answer(&self, question: &Question, target: Target) -> Option<&'a Answer> {
-        self.answers.get(&(question.id, target)).copied()
+        self.answers.get(&(question.key, target)).copied()
     }
 
     /// The one answer chosen, by code.

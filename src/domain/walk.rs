@@ -2,7 +2,7 @@
 
 use super::check;
 use super::examination::Answer;
-use super::question::{Question, Target};
+use super::question::{Ask, Question, Stage, Target};
 use super::sample::{Equipment, Place};
 use super::view::View;
 
@@ -22,10 +22,15 @@ pub fn places(view: &View) -> Vec<Place> {
 
 /// Every question that is asked of this sample with what is at hand, in order, and what each is asked of.
 pub fn asked(view: &View) -> Vec<(&'static Question, Target)> {
-    places(view)
-        .into_iter()
-        .flat_map(|place| check::questions().filter(move |question| question.place == place))
+    let places = places(view);
+    let mut asked: Vec<&'static Question> = places
+        .iter()
+        .flat_map(|place| check::questions().filter(move |question| question.place == *place))
         .filter(|question| question.needs <= view.equipment() && (question.when)(view))
+        .collect();
+    asked.sort_by_key(|question| question.stage);
+    asked
+        .into_iter()
         .flat_map(|question| question.targets(view).into_iter().map(move |target| (question, target)))
         .collect()
 }
@@ -37,4 +42,24 @@ pub fn unanswered(view: &View) -> Vec<(&'static Question, Target)> {
 
 fn is_open(view: &View, question: &Question, target: Target) -> bool {
     matches!(view.answer(question, target), None | Some(Answer::Later))
+}
+
+/// How many of the questions that may decide are answered, and how many there are; the second may grow with the answers.
+pub fn progress(view: &View) -> (usize, usize) {
+    let deciding = || asked(view).into_iter().filter(|(question, _)| question.stage < Stage::Lesser);
+    (deciding().filter(|&(question, target)| !is_open(view, question, target)).count(), deciding().count())
+}
+
+/// The question, and all others without an answer that want no other tool than it does.
+pub fn wanting_the_same_tool(view: &View, question: &'static Question) -> Vec<(&'static Question, Target)> {
+    let tools = |question: &Question| match question.ask {
+        Ask::Measure { instruments, .. } => instruments,
+        Ask::One(_) | Ask::Any(_) | Ask::Printed(_) | Ask::Count(..) => &[],
+    };
+    let lacking = tools(question);
+    let is_lacking = |other: &Question| {
+        let needed = tools(other);
+        other == question || (!needed.is_empty() && needed.iter().all(|tool| lacking.contains(tool)))
+    };
+    unanswered(view).into_iter().filter(|(other, _)| is_lacking(other)).collect()
 }

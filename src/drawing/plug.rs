@@ -21,7 +21,7 @@ fn millimetres(length: Length) -> f64 {
 }
 
 /// The middle of a two-sided limit, in millimetres.
-fn nominal(limit: &Limit<Length>) -> f64 {
+pub(super) fn nominal(limit: &Limit<Length>) -> f64 {
     match *limit {
         Limit::Between(low, high) => f64::midpoint(millimetres(low), millimetres(high)),
         Limit::AtLeast(only) | Limit::AtMost(only) => millimetres(only),

@@ -1,31 +1,32 @@
 //! Inline SVG in the making: lines in the ink of the page, a text alternative always.
 //!
-//! Coordinates are millimetres of the thing drawn, so that proportions are true.
+//! Coordinates are millimetres of the thing drawn, or pixels of a phone's width for what is no thing; proportions are true in both.
 
 use core::fmt::Write;
+use std::borrow::Cow;
 
 /// The most pixels that a drawing takes of a phone's height; the answers need the rest.
 const TALLEST: f64 = 112.0;
 
 /// The pixels of a phone's width.
-const WIDEST: f64 = 358.0;
+pub const WIDEST: f64 = 358.0;
 
 /// Height of letters in pixels.
 const LETTERS: f64 = 12.0;
 
-/// A drawing of a part of the world `width` by `height` millimetres large.
+/// A drawing of a part of the world `width` by `height` large.
 #[derive(Debug)]
 pub struct Svg {
     body: String,
     width: f64,
     height: f64,
-    title: &'static str,
+    title: Cow<'static, str>,
 }
 
 impl Svg {
     /// An empty drawing; `title` says in words what it shows.
-    pub fn new(width: f64, height: f64, title: &'static str) -> Self {
-        Self { body: String::new(), width, height, title }
+    pub fn new(width: f64, height: f64, title: impl Into<Cow<'static, str>>) -> Self {
+        Self { body: String::new(), width, height, title: title.into() }
     }
 
     /// A rectangle by its centre, with rounded corners.
@@ -100,6 +101,14 @@ impl Svg {
         let left = (width - shown) / 2.0;
         format!(
             r#"<svg class="drawn" viewBox="{left:.1} 0 {shown:.1} {height:.0}" font-size="{letters:.2}" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg">{body}</svg>"#
+        )
+    }
+
+    /// The finished drawing of what was laid out in pixels: as high as it needs.
+    pub fn into_figure(self) -> String {
+        let Self { body, width, height, title } = self;
+        format!(
+            r#"<svg class="drawn" viewBox="0 0 {width:.0} {height:.0}" font-size="{LETTERS}" role="img" aria-label="{title}" xmlns="http://www.w3.org/2000/svg">{body}</svg>"#
         )
     }
 

@@ -25,6 +25,7 @@ pub fn to_v1(answered: &Answered) -> v1::Answer {
         Answer::Count(count) => v1::Answer { count: Some(Number::new(f64::from(*count))), ..form },
         Answer::CannotTell => v1::Answer { cannot_tell: Some(true), ..form },
         Answer::Refused => v1::Answer { refused: Some(true), ..form },
+        Answer::NoTool => v1::Answer { no_tool: Some(true), ..form },
         Answer::Later => v1::Answer { later: Some(true), ..form },
     }
 }
@@ -62,6 +63,7 @@ fn given(form: v1::Answer) -> impl Iterator<Item = (&'static str, Given)> {
         form.nothing.map(|holds| ("nothing", Given::Flag(Answer::Nothing, holds))),
         form.cannot_tell.map(|holds| ("cannot_tell", Given::Flag(Answer::CannotTell, holds))),
         form.refused.map(|holds| ("refused", Given::Flag(Answer::Refused, holds))),
+        form.no_tool.map(|holds| ("no_tool", Given::Flag(Answer::NoTool, holds))),
         form.later.map(|holds| ("later", Given::Flag(Answer::Later, holds))),
     ]
     .into_iter()

@@ -18,7 +18,7 @@ pub enum EntryFault {
         question: Said,
     },
     /// Asked of something that the question is not asked of.
-    #[error("the question \"{question}\" is asked {takes}, got {got}")]
+    #[error("the question “{question}” is asked {takes}, got {got}")]
     Target {
         /// The question.
         question: &'static str,
@@ -28,19 +28,19 @@ pub enum EntryFault {
         got: Said,
     },
     /// The same question of the same thing, answered before.
-    #[error("the question \"{question}\" was answered before")]
+    #[error("the question “{question}” was answered before")]
     AnsweredBefore {
         /// The question.
         question: &'static str,
     },
     /// A question with no answer.
-    #[error("the question \"{question}\" has nothing that answers it")]
+    #[error("the question “{question}” has nothing that answers it")]
     Unanswered {
         /// The question.
         question: &'static str,
     },
     /// Two answers at once.
-    #[error("\"{first}\" and \"{second}\" stand together; an answer has one of them")]
+    #[error("“{first}” and “{second}” stand together; an answer has one of them")]
     SeveralAnswers {
         /// The first of them.
         first: &'static str,
@@ -48,7 +48,7 @@ pub enum EntryFault {
         second: &'static str,
     },
     /// An answer of another sort than the question takes.
-    #[error("the question \"{question}\" takes \"{takes}\", got \"{got}\"")]
+    #[error("the question “{question}” takes “{takes}”, got “{got}”")]
     AnotherSort {
         /// The question.
         question: &'static str,
@@ -58,7 +58,7 @@ pub enum EntryFault {
         got: &'static str,
     },
     /// Not among the question's answers.
-    #[error("the question \"{question}\" has no answer {answer}")]
+    #[error("the question “{question}” has no answer {answer}")]
     UnknownAnswer {
         /// The question.
         question: &'static str,
@@ -66,13 +66,13 @@ pub enum EntryFault {
         answer: Said,
     },
     /// One of the question's answers twice.
-    #[error("the answer \"{answer}\" stands twice")]
+    #[error("the answer “{answer}” stands twice")]
     AnswerTwice {
         /// The answer.
         answer: &'static str,
     },
     /// A count out of bounds, or no whole number.
-    #[error("the question \"{question}\" takes a whole number from {least} to {most}, got {got}")]
+    #[error("the question “{question}” takes a whole number from {least} to {most}, got {got}")]
     Count {
         /// The question.
         question: &'static str,
@@ -84,7 +84,7 @@ pub enum EntryFault {
         got: Said,
     },
     /// No unit, or one of another kind of quantity.
-    #[error("the question \"{question}\" measures {measures}, got the unit {unit}")]
+    #[error("the question “{question}” measures {measures}, got the unit {unit}")]
     Unit {
         /// The question.
         question: &'static str,
@@ -94,7 +94,7 @@ pub enum EntryFault {
         unit: Said,
     },
     /// No instrument, or one that does not measure this.
-    #[error("the question \"{question}\" is not read with {instrument}")]
+    #[error("the question “{question}” is not read with {instrument}")]
     Instrument {
         /// The question.
         question: &'static str,
@@ -102,13 +102,13 @@ pub enum EntryFault {
         instrument: Said,
     },
     /// A display with nothing on it, or with two things at once.
-    #[error("the reading of \"{question}\" needs one of \"value\", \"above\", \"below\" and \"open\"")]
+    #[error("the reading of “{question}” needs one of “value”, “above”, “below” and “open”")]
     NotOneReading {
         /// The question.
         question: &'static str,
     },
     /// A field says what it cannot say.
-    #[error("\"{field}\" must be {takes}, got {got}")]
+    #[error("“{field}” must be {takes}, got {got}")]
     Field {
         /// The field.
         field: &'static str,
@@ -118,7 +118,7 @@ pub enum EntryFault {
         got: Said,
     },
     /// A text that nobody would have written.
-    #[error("\"{field}\" has more than {LONGEST_TEXT} characters")]
+    #[error("“{field}” has more than {LONGEST_TEXT} characters")]
     TooLong {
         /// The field.
         field: &'static str,

@@ -1,7 +1,7 @@
 //! Why a file is not taken: one sentence that names the place, what came and what is allowed, and a hint where one helps.
 
 use std::borrow::Cow;
-use std::fmt;
+use std::fmt::{self, Write};
 
 use thiserror::Error;
 
@@ -29,27 +29,25 @@ pub enum RecordFault {
         version: Said,
     },
     /// Not JSON from some place on.
-    #[error("damaged at line {line}, column {column}: {what}")]
+    #[error("the file is damaged at line {line}, column {column}")]
     Damaged {
         /// The line, from 1.
         line: usize,
         /// The column, from 1.
         column: usize,
-        /// What is the matter there.
-        what: String,
     },
-    /// JSON, but a field is unknown, missing, given twice or of another type.
-    #[error("line {line}, column {column}: {what}")]
+    /// JSON, but not of the form that an examination has.
+    #[error("line {line}, column {column}: {misfit}")]
     Form {
         /// The line, from 1.
         line: usize,
         /// The column, from 1.
         column: usize,
         /// What is the matter there.
-        what: String,
+        misfit: Misfit,
     },
     /// A field of the examination or its sample says what it cannot say.
-    #[error("\"{field}\" must be {takes}, got {got}")]
+    #[error("“{field}” must be {takes}, got {got}")]
     Field {
         /// The field.
         field: &'static str,
@@ -59,7 +57,7 @@ pub enum RecordFault {
         got: Said,
     },
     /// A text of the examination or its sample that nobody would have written.
-    #[error("\"{field}\" has more than {LONGEST_TEXT} characters")]
+    #[error("“{field}” has more than {LONGEST_TEXT} characters")]
     TooLong {
         /// The field.
         field: &'static str,
@@ -89,7 +87,7 @@ pub enum RecordFault {
     /// A page with more than one examination in it.
     #[error("the file has more than one examination in it")]
     SeveralExaminations,
-    /// A page that ends inside its examination.
+    /// A text or a page that ends inside its examination.
     #[error("the file is cut short")]
     CutShort,
     /// The bytes of a photo are not those whose digest the examination keeps.
@@ -101,6 +99,36 @@ pub enum RecordFault {
     /// The page shows a photo that its examination does not speak of.
     #[error("a photo was added after the file was made")]
     PhotoAdded,
+}
+
+/// What is the matter with the form of an examination.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum Misfit {
+    /// A field that must be there is not.
+    #[error("the field {0} is missing")]
+    Missing(Said),
+    /// A field that no examination has.
+    #[error("there is no field {0}")]
+    Unknown(Said),
+    /// A field that was there before.
+    #[error("the field {0} stands twice")]
+    Twice(Said),
+    /// A text where a list belongs, a number where a text belongs, and the like.
+    #[error("another sort of value belongs there")]
+    AnotherSort,
+}
+
+impl Misfit {
+    /// The sort of misfit that the JSON reader names, in words that are not its own.
+    fn from_reader(said: &str) -> Self {
+        let field = |before: &str| said.strip_prefix(before)?.split('`').next().map(Said::from);
+        let named = [
+            field("missing field `").map(Self::Missing),
+            field("unknown field `").map(Self::Unknown),
+            field("duplicate field `").map(Self::Twice),
+        ];
+        named.into_iter().flatten().next().unwrap_or(Self::AnotherSort)
+    }
 }
 
 /// What a file says, cut to a length that fits a sentence; shown in quotes, with nothing in it that a terminal would obey.
@@ -127,7 +155,13 @@ impl From<&str> for Said {
 impl fmt::Display for Said {
     fn fmt(&self, f: &mut fmt::Formatter) -> fmt::Result {
         match &self.0 {
-            Some(text) => write!(f, "\"{}\"", text.escape_debug()),
+            Some(text) => {
+                f.write_str("“")?;
+                for c in text.chars() {
+                    if matches!(c, '"' | '\'' | '\\') { f.write_char(c)? } else { write!(f, "{}", c.escape_debug())? }
+                }
+                f.write_str("”")
+            }
             None => f.write_str("nothing"),
         }
     }
@@ -151,18 +185,15 @@ impl RecordFault {
         }
     }
 
-    /// What the JSON reader said, in three sorts: broken text, a number no machine holds, or a form that is not ours.
+    /// What the JSON reader said, in three sorts: a text that ends too early, a broken one, or a form that is not ours.
     pub(super) fn from_json(error: &serde_json::Error) -> Self {
         let (line, column) = (error.line(), error.column());
-        let said = error.to_string();
-        let place = format!(" at line {line} column {column}");
-        let said = shortened(said.strip_suffix(&place).unwrap_or(&said), 200);
-        let what = said.chars().flat_map(printable).collect();
         match error.classify() {
-            serde_json::error::Category::Data => Self::Form { line, column, what },
-            serde_json::error::Category::Eof
-            | serde_json::error::Category::Io
-            | serde_json::error::Category::Syntax => Self::Damaged { line, column, what },
+            serde_json::error::Category::Data => {
+                Self::Form { line, column, misfit: Misfit::from_reader(&error.to_string()) }
+            }
+            serde_json::error::Category::Eof => Self::CutShort,
+            serde_json::error::Category::Io | serde_json::error::Category::Syntax => Self::Damaged { line, column },
         }
     }
 }
@@ -173,9 +204,4 @@ fn shortened(text: &str, most: usize) -> String {
         kept.push('…');
     }
     kept
-}
-
-/// A character as it may stand in a sentence: what a terminal would obey is spelled out, quotes and backslashes stay.
-fn printable(c: char) -> Vec<char> {
-    if matches!(c, '"' | '\'' | '\\') { vec![c] } else { c.escape_debug().collect() }
 }

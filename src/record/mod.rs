@@ -24,7 +24,7 @@ use crate::domain::question::Target;
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use entry_fault::EntryFault;
 pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
-pub use fault::{RecordFault, Said};
+pub use fault::{Misfit, RecordFault, Said};
 pub use judged::judged_line;
 #[cfg(feature = "schema")]
 pub use schema::schema;
@@ -57,6 +57,13 @@ pub struct Record {
     pub examination: Examination,
     /// The photos, in the order they were taken; their bytes are kept apart.
     pub photos: Vec<Photo>,
+}
+
+impl Photo {
+    /// Whether these are the bytes it was attached with.
+    pub fn is_of(&self, bytes: &[u8]) -> bool {
+        digest::sha256(bytes) == self.sha256
+    }
 }
 
 /// A photo attached to an answer.

@@ -83,7 +83,7 @@ pub struct Measure {
     pub question: &'static str,
     /// The quantity it asks for.
     pub kind: QuantityKind,
-    /// The instruments that measure it, the usual one first.
+    /// The instruments that measure it, the least exact last.
     pub instruments: &'static [Instrument],
 }
 
@@ -132,6 +132,7 @@ impl Measure {
         let instrument = code.map_or(Said::NOTHING, Said::from);
         let fits = |instrument: &Instrument| code.is_none_or(|code| instrument.code() == code);
         let fault = EntryFault::Instrument { question: self.question, instrument };
-        self.instruments.iter().copied().find(fits).ok_or(fault)
+        // Whoever does not say what it was read with is granted no exactness.
+        self.instruments.iter().copied().rfind(fits).ok_or(fault)
     }
 }

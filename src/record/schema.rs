@@ -51,7 +51,7 @@ impl Transform for WithoutNull {
 fn name_the_questions(schema: &mut Schema) {
     let Some(Value::Object(parts)) = schema.get_mut("$defs") else { return };
     let ids: Vec<&str> = check::questions().map(|question| question.id).collect();
-    let flags = ["nothing", "cannot_tell", "refused", "later"];
+    let flags = ["nothing", "cannot_tell", "refused", "no_tool", "later"];
     let all = ["one", "any", "printed", "count", "reading"].into_iter().chain(flags);
     let one_of = |fields: &mut dyn Iterator<Item = &str>| -> Value {
         fields.map(|field| json!({ "required": [field] })).collect::<Vec<_>>().into()

@@ -38,7 +38,7 @@ pub fn target(question: &'static Question, of: Option<&str>) -> Result<Target, E
 
 const fn asked_of(per: Per) -> &'static str {
     match per {
-        Per::Sample => "once, without \"of\"",
+        Per::Sample => "once, without “of”",
         Per::Socket => "of each socket",
         Per::Core => "of each core",
         Per::Claim => "of each place that states a rating",

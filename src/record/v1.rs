@@ -124,6 +124,10 @@ pub struct Answer {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
     pub refused: Option<bool>,
+    /// The tool for it is not at hand; the same as not looked at.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub no_tool: Option<bool>,
     /// Put off; the same as not looked at.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]

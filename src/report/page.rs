@@ -1,16 +1,20 @@
-//! The page itself: verdict, what is wrong with numbers and sources, what could not be told, what nobody looked at, photos, and the
-//! examination inside it.
+//! The page itself, the problem first: verdict, what is wrong, what could not be told, what nobody looked at, what it claims, all that was
+//! seen with its photos, how to read it, sources and cautions, and the examination inside it.
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
+use std::collections::BTreeSet;
 
+use super::finding::Told;
 use super::markup::Markup;
+use super::photos::Photos;
 use crate::domain::assess::{Assessment, RuleBook, assess};
 use crate::domain::finding::{Conformity, Finding, Severity};
-use crate::domain::sample::Kind;
-use crate::record::{self, Photo, Record};
+use crate::domain::sample::{Kind, Place};
+use crate::domain::standard::{Clause, Provenance};
+use crate::domain::view::View;
+use crate::drawing::found;
+use crate::record::{self, Record};
 use crate::words::statement::{Bar, Sentence, homeless, not_looked_at, sentences};
-use crate::words::{check, claims, clause, favour, mark, reason, report as words, verdict};
+use crate::words::{check, claims, clause, mark, reason, report as words, verdict};
 
 const STYLE: &str = include_str!("page.css");
 
@@ -18,18 +22,22 @@ const STYLE: &str = include_str!("page.css");
 pub fn page(record: &Record, photos: &[(String, Vec<u8>)]) -> String {
     let assessment = assess(&record.examination, &RuleBook::CURRENT);
     let said = sentences(&record.examination, &assessment);
-    let writer = Writer { record, assessment: &assessment, said: &said, photos, kind: record.examination.sample.kind };
+    let view = View::new(&record.examination);
+    let photos = Photos { of_record: &record.photos, bytes: photos };
+    let told = Told::new(&view, &said, &photos, &assessment);
+    let writer = Writer { record, assessment: &assessment, said: &said, photos, kind: view.kind() };
     let mut page = Markup::default();
     head(&mut page, record, &assessment);
     page.raw("<body>\n<main>\n");
     writer.verdict(&mut page);
-    writer.wrong(&mut page);
-    writer.doubtful(&mut page);
+    writer.wrong(&mut page, &told);
     writer.only_print(&mut page);
-    writer.seen(&mut page);
-    writer.claims(&mut page);
     writer.not_looked_at(&mut page);
+    writer.claims(&mut page);
+    writer.seen(&mut page, &told);
     how_to_read(&mut page);
+    writer.sources(&mut page);
+    paragraphs(&mut page, words::CAUTIONS_HEADING, words::CAUTIONS);
     page.raw("</main>\n");
     carry(&mut page, "plugwary-examination", &record::write(record));
     carry(&mut page, "plugwary-verdict", &record::judged_line(record));
@@ -58,10 +66,17 @@ fn carry(page: &mut Markup, id: &str, json: &str) {
 
 fn how_to_read(page: &mut Markup) {
     page.element("h2", "", words::HOW_TO_READ);
-    for bar in [Bar::Solid, Bar::Hatched, Bar::Dotted, Bar::Empty, Bar::Thin] {
+    for bar in [Bar::Solid, Bar::Hatched, Bar::Double, Bar::Dotted, Bar::Empty, Bar::Thin] {
         page.open("p", &format!("said bar-{}", bar.code())).text(words::bar(bar)).close("p");
     }
-    for paragraph in words::CAUTIONS {
+    for paragraph in words::NUMBERS {
+        page.element("p", "", paragraph);
+    }
+}
+
+fn paragraphs(page: &mut Markup, heading: &str, paragraphs: &[&str]) {
+    page.element("h2", "", heading);
+    for paragraph in paragraphs {
         page.element("p", "", paragraph);
     }
 }
@@ -70,73 +85,49 @@ struct Writer<'a> {
     record: &'a Record,
     assessment: &'a Assessment,
     said: &'a [Sentence<'a>],
-    photos: &'a [(String, Vec<u8>)],
+    photos: Photos<'a>,
     kind: Kind,
 }
 
 impl Writer<'_> {
     fn verdict(&self, page: &mut Markup) {
-        let assessment = self.assessment;
+        let (record, assessment) = (self.record, self.assessment);
+        let examination = &record.examination;
         page.element("p", "small", words::WHAT_THIS_IS)
+            .element("p", "subject", &mark::what_it_is(record))
             .open("header", &format!("verdict {}", assessment.verdict.code()))
             .element("h1", "", &verdict::headline(assessment))
             .element("p", "", &verdict::reach(assessment))
             .close("header")
             .element("p", "advice", verdict::advice(assessment.verdict))
-            .element("p", "subject", &mark::subject(self.record))
-            .element("p", "subject", &words::origin(&self.record.origin))
-            .element("p", "small", &words::when(&self.record.begun, &self.record.changed, assessment.edition));
+            .element("p", "", &words::how_looked(examination))
+            .element("p", "small", &words::coverage(assessment, &examination.sample, examination.equipment))
+            .element("p", "small", &words::origin(&record.origin))
+            .element("p", "small", &words::when(&record.begun, &record.changed, assessment.edition));
     }
 
-    fn wrong(&self, page: &mut Markup) {
+    /// What breaks a rule, what is a bad sign, what could not be told: each in the order of its weight.
+    fn wrong(&self, page: &mut Markup, told: &Told) {
         let is_bad_sign = |f: &Finding| f.judgement.severity == Severity::BadSign;
-        self.findings(page, words::WHAT_IS_WRONG, |f| f.outcome() == Conformity::Nonconforming && !is_bad_sign(f));
-        self.findings(page, words::BAD_SIGNS, |f| f.outcome() == Conformity::Nonconforming && is_bad_sign(f));
-    }
-
-    fn doubtful(&self, page: &mut Markup) {
-        self.findings(page, words::COULD_NOT_BE_TOLD, |f| f.outcome() == Conformity::Inconclusive);
-    }
-
-    /// Findings of one outcome, the weightiest first, each under the sentence it rests on.
-    fn findings(&self, page: &mut Markup, heading: &str, is_wanted: impl Fn(&Finding) -> bool) {
-        let wanted: Vec<&Finding> = self.assessment.findings.iter().filter(|f| is_wanted(f)).collect();
-        if wanted.is_empty() {
-            return;
+        let breaks = |f: &Finding| f.outcome() == Conformity::Nonconforming;
+        self.findings(page, told, words::WHAT_IS_WRONG, |f| breaks(f) && !is_bad_sign(f));
+        self.findings(page, told, words::BAD_SIGNS, |f| breaks(f) && is_bad_sign(f));
+        let doubts: Vec<&Finding> =
+            self.assessment.findings.iter().filter(|f| f.outcome() == Conformity::Inconclusive).collect();
+        if !doubts.is_empty() {
+            page.element("h2", "", words::COULD_NOT_BE_TOLD);
+            told.tell_doubts(page, doubts);
         }
-        page.element("h2", "", heading);
-        let mut above = String::new();
+    }
+
+    fn findings(&self, page: &mut Markup, told: &Told, heading: &str, is_wanted: impl Fn(&Finding) -> bool) {
+        let mut wanted = self.assessment.findings.iter().filter(|finding| is_wanted(finding)).peekable();
+        if wanted.peek().is_some() {
+            page.element("h2", "", heading);
+        }
         for finding in wanted {
-            above = self.finding(page, finding, &above);
+            told.tell(page, finding);
         }
-    }
-
-    /// One finding under its sentence; the sentence stands only once above findings that share it. Returns it.
-    fn finding(&self, page: &mut Markup, finding: &Finding, above: &str) -> String {
-        let home = self.said.iter().find(|s| s.findings.iter().any(|f| f.code == finding.code));
-        let bar = Bar::of(finding);
-        let heading = home.map_or_else(|| reason::capital(check::of(finding.code).wrong), |s| s.text.clone());
-        page.open("section", &format!("said bar-{}", bar.code()))
-            .element("h3", "", if heading == above { "" } else { &heading })
-            .element(
-                "p",
-                "",
-                &format!("{}: {}.", reason::capital(reason::label(finding)), check::of(finding.code).wrong),
-            )
-            .element("p", "", &reason::reason(finding, self.kind));
-        for line in reason::numbers(finding, self.kind) {
-            page.element("p", "numbers", &line);
-        }
-        let against = finding.against.iter().map(clause::citation).collect::<Vec<_>>().join("; ");
-        page.element("p", "", &favour::in_its_favour(finding, self.kind))
-            .element("p", "", reason::settles(finding))
-            .element("p", "", reason::bearing(finding))
-            .element("p", "source", &words::held_against(&against));
-        if let Some(home) = home.filter(|_| heading != above) {
-            self.photos_of(page, home);
-        }
-        page.close("section");
-        heading
     }
 
     /// Dangers of which only print speaks: what the maker claims, and nobody saw or measured.
@@ -146,48 +137,8 @@ impl Writer<'_> {
         let names = names(self.assessment.findings.iter().filter(is_print));
         if !names.is_empty() {
             page.element("h2", "", words::ONLY_PRINT).element("p", "", words::ONLY_PRINT_MEANS);
-            page.element("p", "said bar-empty", &names);
+            page.element("p", "said bar-empty", &reason::capital(&names));
         }
-    }
-
-    /// Everything that was seen, by place.
-    fn seen(&self, page: &mut Markup) {
-        page.element("h2", "", words::WHAT_WAS_SEEN);
-        let mut last = None;
-        for sentence in self.said {
-            let place = sentence.question.place;
-            if last.replace(place) != Some(place) {
-                page.element("h3", "", verdict::place(place, self.kind));
-            }
-            page.open("p", &format!("said bar-{}", sentence.bar.code())).text(&sentence.text).close("p");
-            if sentence.findings.is_empty() {
-                self.photos_of(page, sentence);
-            }
-        }
-        for finding in homeless(&self.record.examination, self.assessment) {
-            let bar = Bar::of(finding);
-            page.element("p", &format!("said bar-{}", bar.code()), &reason::reason(finding, self.kind));
-        }
-    }
-
-    fn claims(&self, page: &mut Markup) {
-        let table = claims::table(&self.record.examination);
-        if table.rows.is_empty() {
-            return;
-        }
-        page.element("h2", "", words::WHAT_IT_CLAIMS).raw("<div class=\"wide\"><table>\n<tr><td></td>");
-        for column in &table.columns {
-            page.element("th", "", column);
-        }
-        page.raw("</tr>\n");
-        for row in &table.rows {
-            page.raw("<tr>").element("th", "", &row.name);
-            for cell in &row.cells {
-                page.open("td", "").text(cell).close("td");
-            }
-            page.raw("</tr>\n");
-        }
-        page.raw("</table></div>\n");
     }
 
     /// What nobody looked at, by place, the dangers apart from the rest.
@@ -210,29 +161,77 @@ impl Writer<'_> {
         }
     }
 
-    fn photos_of(&self, page: &mut Markup, sentence: &Sentence) {
-        let belongs = |p: &&Photo| p.question == sentence.question.id && p.target == sentence.target;
-        for photo in self.record.photos.iter().filter(belongs) {
-            match self.photos.iter().find(|(sha256, _)| *sha256 == photo.sha256) {
-                Some((_, bytes)) => {
-                    page.raw("<figure><img alt=\"")
-                        .text(&sentence.text)
-                        .raw("\" data-sha256=\"")
-                        .text(&photo.sha256)
-                        .raw("\" src=\"data:")
-                        .text(&photo.media_type)
-                        .raw(";base64,")
-                        .raw(&STANDARD.encode(bytes))
-                        .raw("\">")
-                        .element("figcaption", "small", &words::photo_of(&photo.taken, &photo.sha256))
-                        .close("figure");
-                }
-                None => {
-                    page.element("p", "small", words::PHOTO_MISSING);
+    fn claims(&self, page: &mut Markup) {
+        let table = claims::table(&self.record.examination);
+        if table.rows.is_empty() {
+            return;
+        }
+        page.element("h2", "", words::WHAT_IT_CLAIMS).raw("<div class=\"wide\"><table>\n<tr><td></td>");
+        for column in &table.columns {
+            page.element("th", "", column);
+        }
+        page.raw("</tr>\n");
+        for row in &table.rows {
+            page.raw("<tr>").open("th", "").text(&row.name);
+            if row.is_contradicted {
+                page.raw("<br>").element("b", "", words::DISAGREE);
+            }
+            page.close("th");
+            for cell in &row.cells {
+                page.open("td", "").text(cell).close("td");
+            }
+            page.raw("</tr>\n");
+        }
+        page.raw("</table></div>\n");
+    }
+
+    /// Everything that was seen, by place, in the order of looking.
+    fn seen(&self, page: &mut Markup, told: &Told) {
+        page.element("h2", "", words::WHAT_WAS_SEEN);
+        let mut last: Option<Place> = None;
+        for sentence in self.said {
+            let place = sentence.question.place;
+            if last.replace(place) != Some(place) {
+                page.element("h3", "", verdict::place(place, self.kind));
+                if place == Place::Plug && !told.has_shown_plug_face() {
+                    super::finding::figures(page, &found::plug_face(&self.assessment.findings));
                 }
             }
+            said(page, sentence.bar, &sentence.text);
+            if sentence.findings.is_empty() {
+                self.photos.of(page, sentence);
+            }
+        }
+        for finding in homeless(&self.record.examination, self.assessment) {
+            said(page, Bar::of(finding), &reason::reason(finding, self.kind));
         }
     }
+
+    /// Every source that what was found rests on, once.
+    fn sources(&self, page: &mut Markup) {
+        let is_published = |clause: &&Clause| clause.provenance != Provenance::CommonPractice;
+        let is_told = |f: &&Finding| matches!(f.outcome(), Conformity::Nonconforming | Conformity::Inconclusive);
+        let told = self.assessment.findings.iter().filter(is_told);
+        let sources = told.flat_map(|finding| &finding.against).filter(is_published).map(clause::citation);
+        let sources: BTreeSet<String> = sources.collect();
+        page.element("h2", "", words::SOURCES).element("p", "", words::SOURCES_MEAN);
+        if !sources.is_empty() {
+            page.open("ul", "small");
+            for source in sources {
+                page.element("li", "", &source);
+            }
+            page.close("ul");
+        }
+    }
+}
+
+/// A sentence with its bar, and the word of the bar where it is more than a plain fact.
+fn said(page: &mut Markup, bar: Bar, text: &str) {
+    page.open("p", &format!("said bar-{}", bar.code())).text(text);
+    if bar > Bar::Thin {
+        page.raw(" ").element("small", "", bar.word());
+    }
+    page.close("p");
 }
 
 /// What findings look for, in one sentence.

@@ -17,6 +17,8 @@ use super::Fault;
 
 /// The object store of records: JSON text by id.
 pub(super) const EXAMINATIONS: &str = "examinations";
+/// The object store of what is half typed: text by sample, question and target.
+pub(super) const DRAFTS: &str = "drafts";
 /// The object store of photos: media type and `ArrayBuffer` by SHA-256.
 pub(super) const PHOTOS: &str = "photos";
 
@@ -151,7 +153,7 @@ fn give_up_in_time(outcome: &Rc<Outcome>) {
 
 fn make_object_stores(database: &Database) -> Result<(), Error> {
     let known: Vec<String> = database.object_store_names().collect();
-    for name in [EXAMINATIONS, PHOTOS] {
+    for name in [DRAFTS, EXAMINATIONS, PHOTOS] {
         if !known.iter().any(|known| known == name) {
             database.create_object_store(name).build()?;
         }

@@ -14,13 +14,13 @@ use js_sys::{Array, ArrayBuffer, Reflect, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
-use super::connection::{Connection, EXAMINATIONS, PHOTOS, fault_of_exception, is_cut};
+use super::connection::{Connection, DRAFTS, EXAMINATIONS, PHOTOS, fault_of_exception, is_cut};
 use super::{Fault, Store};
 
 /// The name of the app's database.
 const NAME: &str = "plugwary";
 /// The version of its shape.
-const VERSION: u32 = 1;
+const VERSION: u32 = 2;
 /// A failed write is put down to lack of room when the browser says that less than this is left, in bytes.
 const ROOM_TO_WORK: f64 = 16.0 * 1024.0 * 1024.0;
 
@@ -82,6 +82,25 @@ impl IndexedDb {
         .await
     }
 
+    /// Key and text of everything in an object store, in the order of the keys.
+    async fn texts(&self, store: &str) -> Result<Vec<(String, String)>, Fault> {
+        self.read(store, async |transaction| {
+            let store = transaction.object_store(store)?;
+            let keys: Vec<JsValue> = store.get_all_keys::<JsValue>().primitive()?.await?.collect::<Result<_, _>>()?;
+            let kept: Vec<JsValue> = store.get_all::<JsValue>().primitive()?.await?.collect::<Result<_, _>>()?;
+            Ok(keys.iter().map(text).zip(kept.iter().map(text)).collect())
+        })
+        .await
+    }
+
+    async fn put_in(&self, store: &str, key: &str, value: &JsValue) -> Result<(), Fault> {
+        self.write(&[store], async |transaction| put(transaction, store, key, value).await).await
+    }
+
+    async fn delete_in(&self, store: &str, key: &str) -> Result<(), Fault> {
+        self.write(&[store], async |transaction| transaction.object_store(store)?.delete(key).primitive()?.await).await
+    }
+
     async fn write(
         &self,
         stores: &[&str],
@@ -108,12 +127,8 @@ impl IndexedDb {
 }
 
 impl Store for IndexedDb {
-    async fn all(&self) -> Result<Vec<String>, Fault> {
-        self.read(EXAMINATIONS, async |transaction| {
-            let store = transaction.object_store(EXAMINATIONS)?;
-            store.get_all::<JsValue>().primitive()?.await?.map(|kept| Ok(text(&kept?))).collect()
-        })
-        .await
+    async fn all(&self) -> Result<Vec<(String, String)>, Fault> {
+        self.texts(EXAMINATIONS).await
     }
 
     async fn get(&self, id: &str) -> Result<Option<String>, Fault> {
@@ -126,19 +141,15 @@ impl Store for IndexedDb {
     }
 
     async fn put(&self, id: &str, json: &str) -> Result<(), Fault> {
-        self.write(&[EXAMINATIONS], async |transaction| put(transaction, EXAMINATIONS, id, &json.into()).await).await
+        self.put_in(EXAMINATIONS, id, &json.into()).await
     }
 
     async fn delete(&self, id: &str) -> Result<(), Fault> {
-        self.write(&[EXAMINATIONS], async |transaction| {
-            transaction.object_store(EXAMINATIONS)?.delete(id).primitive()?.await
-        })
-        .await
+        self.delete_in(EXAMINATIONS, id).await
     }
 
     async fn put_photo(&self, sha256: &str, media_type: &str, bytes: &[u8]) -> Result<(), Fault> {
-        let photo = photo_to_js(media_type, bytes);
-        self.write(&[PHOTOS], async |transaction| put(transaction, PHOTOS, sha256, &photo).await).await
+        self.put_in(PHOTOS, sha256, &photo_to_js(media_type, bytes)).await
     }
 
     async fn photo(&self, sha256: &str) -> Result<Option<(String, Vec<u8>)>, Fault> {
@@ -149,8 +160,19 @@ impl Store for IndexedDb {
     }
 
     async fn delete_photo(&self, sha256: &str) -> Result<(), Fault> {
-        self.write(&[PHOTOS], async |transaction| transaction.object_store(PHOTOS)?.delete(sha256).primitive()?.await)
-            .await
+        self.delete_in(PHOTOS, sha256).await
+    }
+
+    async fn drafts(&self) -> Result<Vec<(String, String)>, Fault> {
+        self.texts(DRAFTS).await
+    }
+
+    async fn put_draft(&self, at: &str, typed: &str) -> Result<(), Fault> {
+        self.put_in(DRAFTS, at, &typed.into()).await
+    }
+
+    async fn delete_draft(&self, at: &str) -> Result<(), Fault> {
+        self.delete_in(DRAFTS, at).await
     }
 
     async fn put_with_photo(

@@ -9,12 +9,13 @@ use super::{Fault, Store};
 #[derive(Debug, Default)]
 pub struct Memory {
     records: RefCell<BTreeMap<String, String>>,
+    drafts: RefCell<BTreeMap<String, String>>,
     photos: RefCell<BTreeMap<String, (String, Vec<u8>)>>,
 }
 
 impl Store for Memory {
-    async fn all(&self) -> Result<Vec<String>, Fault> {
-        Ok(self.records.borrow().values().cloned().collect())
+    async fn all(&self) -> Result<Vec<(String, String)>, Fault> {
+        Ok(self.records.borrow().clone().into_iter().collect())
     }
 
     async fn get(&self, id: &str) -> Result<Option<String>, Fault> {
@@ -42,6 +43,20 @@ impl Store for Memory {
 
     async fn delete_photo(&self, sha256: &str) -> Result<(), Fault> {
         self.photos.borrow_mut().remove(sha256);
+        Ok(())
+    }
+
+    async fn drafts(&self) -> Result<Vec<(String, String)>, Fault> {
+        Ok(self.drafts.borrow().clone().into_iter().collect())
+    }
+
+    async fn put_draft(&self, at: &str, typed: &str) -> Result<(), Fault> {
+        self.drafts.borrow_mut().insert(at.to_owned(), typed.to_owned());
+        Ok(())
+    }
+
+    async fn delete_draft(&self, at: &str) -> Result<(), Fault> {
+        self.drafts.borrow_mut().remove(at);
         Ok(())
     }
 

@@ -1,15 +1,17 @@
-//! Where records and photos are kept on this device.
+//! Where records, photos and what is half typed are kept on this device.
 //!
 //! A store holds the JSON of a record as it was given: it reads no field of it, and it throws nothing away that it cannot read.
 
 #[cfg(feature = "app")]
 mod connection;
+mod draft;
 #[cfg(feature = "app")]
 mod indexed_db;
 mod memory;
 #[cfg(feature = "app")]
 pub mod settings;
 
+pub use draft::Draft;
 #[cfg(feature = "app")]
 pub use indexed_db::IndexedDb;
 pub use memory::Memory;
@@ -19,11 +21,11 @@ pub use memory::Memory;
 /// A write that returns `Ok` is on the device: the browser has finished its transaction.
 #[expect(async_fn_in_trait, reason = "a browser has one thread: no caller needs the futures to be Send")]
 pub trait Store {
-    /// The JSON of every record, in the order of the ids.
+    /// Id and JSON of every record, in the order of the ids.
     ///
     /// # Errors
     /// When the store cannot be read.
-    async fn all(&self) -> Result<Vec<String>, Fault>;
+    async fn all(&self) -> Result<Vec<(String, String)>, Fault>;
 
     /// The JSON of one record, or `None` where there is none.
     ///
@@ -61,6 +63,24 @@ pub trait Store {
     /// When it could not be taken away; it is still there.
     async fn delete_photo(&self, sha256: &str) -> Result<(), Fault>;
 
+    /// What was typed and not put down yet: where it was typed, and what.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    async fn drafts(&self) -> Result<Vec<(String, String)>, Fault>;
+
+    /// Keeps what is being typed somewhere, in the place of what was typed there before.
+    ///
+    /// # Errors
+    /// When it could not be kept.
+    async fn put_draft(&self, at: &str, typed: &str) -> Result<(), Fault>;
+
+    /// Forgets what was typed somewhere. It is no fault if there is nothing.
+    ///
+    /// # Errors
+    /// When it could not be taken away.
+    async fn delete_draft(&self, at: &str) -> Result<(), Fault>;
+
     /// Keeps a record and a photo of it: both, or neither.
     ///
     /// # Errors
@@ -94,6 +114,6 @@ pub enum Fault {
     #[error("another window of the app holds what is kept on this device, or the browser is stuck")]
     Blocked,
     /// Anything else, in the browser's words.
-    #[error("the browser's storage failed: {0}")]
+    #[error("the browser’s storage failed: {0}")]
     Other(String),
 }

@@ -1,18 +1,19 @@
 //! Small things the app remembers on this device. Where the browser forbids storage or has no room, it remembers nothing and nobody is told.
 
+use std::collections::BTreeMap;
+
 use gloo_storage::{LocalStorage, Storage};
+use serde::Serialize;
 use serde::de::DeserializeOwned;
-use serde::{Deserialize, Serialize};
 
 use crate::domain::instrument::Instrument;
-use crate::domain::question::{Question, Target};
+use crate::domain::question::Question;
 use crate::domain::sample::Equipment;
 
 const EQUIPMENT: &str = "plugwary.equipment";
 const INSTRUMENTS: &str = "plugwary.instruments";
 const EXAMPLE_DISMISSED: &str = "plugwary.example-dismissed";
 const OFFLINE_READY_SAID: &str = "plugwary.offline-ready-said";
-const DRAFT: &str = "plugwary.draft";
 
 /// What was at hand last.
 pub fn equipment() -> Option<Equipment> {
@@ -25,17 +26,22 @@ pub fn set_equipment(equipment: Equipment) {
     write(EQUIPMENT, &equipment.code());
 }
 
-/// The instruments used so far, the last used first.
-pub fn instruments() -> Vec<Instrument> {
-    let codes: Vec<String> = read(INSTRUMENTS).unwrap_or_default();
-    codes.iter().filter_map(|code| Instrument::ALL.into_iter().find(|known| known.code() == code)).collect()
+/// What a question was last answered with.
+pub fn instrument(question: &Question) -> Option<Instrument> {
+    let code = instruments().remove(question.id)?;
+    Instrument::ALL.into_iter().find(|known| known.code() == code)
 }
 
-/// Remembers an instrument as the last used.
-pub fn remember_instrument(instrument: Instrument) {
-    let others = instruments().into_iter().filter(|known| *known != instrument);
-    let codes: Vec<&str> = std::iter::once(instrument).chain(others).map(Instrument::code).collect();
+/// Remembers what a question was answered with. Another question may want another instrument: nothing carries over.
+pub fn remember_instrument(question: &Question, instrument: Instrument) {
+    let mut codes = instruments();
+    codes.insert(question.id.to_owned(), instrument.code().to_owned());
     write(INSTRUMENTS, &codes);
+}
+
+/// The codes of instruments by question.
+fn instruments() -> BTreeMap<String, String> {
+    read(INSTRUMENTS).unwrap_or_default()
 }
 
 /// Whether the example was thrown away.
@@ -51,54 +57,6 @@ pub fn dismiss_example() {
 /// Whether to say that no network is needed any more: `true` once on a device, never where that cannot be remembered.
 pub fn say_offline_ready_once() -> bool {
     !read(OFFLINE_READY_SAID).unwrap_or(false) && write(OFFLINE_READY_SAID, &true) == Written::Yes
-}
-
-/// What was typed and not put down yet.
-pub fn draft() -> Option<Draft> {
-    read(DRAFT)
-}
-
-/// Keeps what is being typed, in the place of any other draft.
-pub fn set_draft(draft: &Draft) {
-    write(DRAFT, draft);
-}
-
-/// Forgets what was typed.
-pub fn forget_draft() {
-    if is_allowed() {
-        LocalStorage::delete(DRAFT);
-    }
-}
-
-/// What somebody began to type for one question of one sample.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Draft {
-    id: String,
-    question: String,
-    target: String,
-    /// What was typed.
-    pub text: String,
-}
-
-impl Draft {
-    /// What is typed for a question of the sample with this id.
-    pub fn new(id: &str, question: &Question, target: Target, text: &str) -> Self {
-        Self { id: id.to_owned(), question: question.id.to_owned(), target: target_code(target), text: text.to_owned() }
-    }
-
-    /// Whether it was typed for this question of this sample.
-    pub fn is_for(&self, id: &str, question: &Question, target: Target) -> bool {
-        self.id == id && self.question == question.id && self.target == target_code(target)
-    }
-}
-
-fn target_code(target: Target) -> String {
-    match target {
-        Target::Sample => "sample".to_owned(),
-        Target::Socket(n) => format!("socket-{n}"),
-        Target::Core(core) => format!("core-{}", core.code()),
-        Target::Claim(place) => format!("claim-{}", place.code()),
-    }
 }
 
 /// Whether a setting was kept.

@@ -46,7 +46,8 @@ pub fn table(examination: &Examination) -> ClaimTable {
         }
     });
     let rows = rows.collect();
-    let columns = places.iter().map(|place| which::claim(*place, examination.sample.kind).to_owned()).collect();
+    let columns =
+        places.iter().map(|place| which::claim_in_short(*place, examination.sample.kind).to_owned()).collect();
     ClaimTable { columns, rows }
 }
 
@@ -60,7 +61,7 @@ pub const fn quantity(kind: QuantityKind) -> &'static str {
     match kind {
         QuantityKind::Area => "size of a core",
         QuantityKind::Current => "current",
-        QuantityKind::Length => "length of the flex",
+        QuantityKind::Length => "length",
         QuantityKind::Mass => "mass",
         QuantityKind::Potential => "voltage",
         QuantityKind::Power => "power",

@@ -2,12 +2,14 @@
 
 use super::check::CheckWords;
 use super::question::{AnswerWords, QuestionWords};
+use super::screens::NOTHING_PRINTED;
 
 /// Words of the questions.
 pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "piece-length",
         asks: "How long is the piece of flex you measure?",
+        topic: "how long the piece of flex is whose cores are read",
         answers: &[],
         says: "The piece of flex whose cores were read is {value} long.",
         look: "Cut the flex at both ends and lay the piece straight along a tape. The longer the piece, the surer the result: take all of it.",
@@ -17,6 +19,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-resistance",
         asks: "What does {which} read from end to end?",
+        topic: "what {which} reads from end to end",
         answers: &[],
         says: "From end to end, {which} reads {value}.",
         look: "Strip both ends, scrape the metal bright, clip on close to the insulation. Use four wires if the meter has them; else hold the two leads together, note what they read and take it off.",
@@ -26,6 +29,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "cores-joined",
         asks: "What do all cores read, joined at both ends?",
+        topic: "what the cores read, joined at both ends",
         answers: &[],
         says: "Joined at both ends, the cores read {value} together.",
         look: "Twist all cores together at one end and all together at the other, then read from end to end with the same meter.",
@@ -35,6 +39,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "reference-wire",
         asks: "Is a copper wire of known size at hand?",
+        topic: "whether a copper wire of known size is at hand",
         answers: &[
             AnswerWords {
                 code: "size-stated",
@@ -55,8 +60,13 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "reference-size",
-        asks: "What is printed or told of the wire's size?",
-        answers: &[],
+        asks: "What is printed or told of the wire’s size?",
+        topic: "what is said of the known wire’s size",
+        answers: &[AnswerWords {
+            code: "nothing",
+            answer: NOTHING_PRINTED,
+            says: "Nothing is said of the known wire’s size.",
+        }],
         says: "The known wire is said to be {value}.",
         look: "Copy it, such as 0.75 mm² or 22 AWG.",
         why: "From size and length follows what copper would read.",
@@ -65,6 +75,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "reference-diameter",
         asks: "How thick is the bare wire?",
+        topic: "how thick the known wire is",
         answers: &[],
         says: "The known wire is {value} thick.",
         look: "Strip it and close the calliper on the bare metal, twice at right angles.",
@@ -74,6 +85,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "reference-length",
         asks: "How long is the known wire?",
+        topic: "how long the known wire is",
         answers: &[],
         says: "The known wire is {value} long.",
         look: "Measure between the two clips, along the wire.",
@@ -83,6 +95,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "reference-resistance",
         asks: "What does the known wire read?",
+        topic: "what the known wire reads",
         answers: &[],
         says: "The known wire reads {value}.",
         look: "Take the same meter, range and clips as for the cores.",
@@ -92,6 +105,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "half-length-resistance",
         asks: "What does half of the worst core read?",
+        topic: "what half of the worst core reads",
         answers: &[],
         says: "Half of the core that reads most reads {value}.",
         look: "Pierce or strip that core in the middle, and read from one end to there.",
@@ -101,6 +115,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-magnet",
         asks: "Do the bare strands go to a magnet?",
+        topic: "whether the bare strands go to a magnet",
         answers: &[
             AnswerWords {
                 code: "none",
@@ -126,6 +141,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-scrape",
         asks: "Scrape one strand with a knife. What shows?",
+        topic: "what a scraped strand shows",
         answers: &[
             AnswerWords {
                 code: "red",
@@ -157,6 +173,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "strand-count",
         asks: "How many strands has the brown core?",
+        topic: "how many strands the brown core has",
         answers: &[],
         says: "The brown core has {value} strands.",
         look: "Untwist the end, fan the strands out on a sheet of paper and count them in fives. Count twice.",
@@ -166,6 +183,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "ten-strands-width",
         asks: "How wide are ten strands, side by side?",
+        topic: "how wide ten strands are, side by side",
         answers: &[],
         says: "Ten strands of the brown core, side by side, are {value} wide.",
         look: "Lay ten strands beside each other on sticky tape, touching, and measure right across. A single strand is too thin for a calliper.",
@@ -175,6 +193,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "one-strand-width",
         asks: "How thick is one strand?",
+        topic: "how thick one strand is",
         answers: &[],
         says: "One strand of the brown core is {value} thick.",
         look: "Close the calliper on it without pressing, at three places, and take the middle value.",
@@ -183,7 +202,8 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "core-mass",
-        asks: "What does the brown core's bare metal weigh?",
+        asks: "What does the brown core’s bare metal weigh?",
+        topic: "what the brown core’s bare metal weighs",
         answers: &[],
         says: "The bare metal of the brown core weighs {value}.",
         look: "Strip all of the brown core of the piece you measured, and weigh the metal alone. A scale with steps of 0.01 g is best.",
@@ -198,7 +218,7 @@ pub const CHECKS: &[CheckWords] = &[
         code: "core-resistance-high",
         wrong: "cores with too little conductor",
         why: "Thin or poor metal gets hot under load, and a thin earth core can burn open before the fuse does: what you touch then stays live.",
-        settles: "Read every core with a four-wire meter on a piece as long as you have, with its length and the room's temperature.",
+        settles: "Read every core with a four-wire meter on a piece as long as you have, with its length and the room’s temperature.",
     },
     CheckWords {
         code: "overheats-at-claim",

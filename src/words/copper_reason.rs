@@ -11,6 +11,7 @@ use crate::domain::quantity::{Amount, Measurand, degrees_celsius};
 
 use super::favour::times_beyond;
 use super::number;
+use super::reason::capital;
 
 /// Why the cores' resistance is what it is found to be.
 pub fn cores_measured(
@@ -25,7 +26,8 @@ pub fn cores_measured(
         .filter(|e| e.outcome == Conformity::Nonconforming)
         .map(|e| times_beyond(e.value, &e.limit))
         .reduce(f64::max);
-    let over = worst.map(|times| format!("The worst core has {} times the resistance allowed.", number::times(times)));
+    let over =
+        worst.map(|times| format!("The worst core has about {} times the resistance allowed.", number::roughly(times)));
     let sentences = [
         over.unwrap_or_default(),
         explanation.map(explained).unwrap_or_default().to_owned(),
@@ -43,13 +45,17 @@ pub fn cores_measured(
 
 const fn explained(explanation: Explanation) -> &'static str {
     match explanation {
-        Explanation::CladAluminium => "Copper-clad aluminium of the full size could explain it.",
-        Explanation::Steel => "Copper-clad aluminium cannot explain it by itself; steel could.",
+        Explanation::CladAluminium => {
+            "Copper-clad aluminium of the full size could explain it, and so could thinner copper."
+        }
+        Explanation::Steel => {
+            "Even copper-clad aluminium of the full size would have less: the cores are thinner than claimed, or of steel."
+        }
         Explanation::Stainless => {
-            "Neither clad aluminium nor any ordinary steel can explain it; only stainless steel could."
+            "Even ordinary steel of the full size would have less: the cores are far thinner than claimed, or of stainless steel."
         }
         Explanation::NoMetal => {
-            "No metal sold as a conductor can explain it at the claimed size: the cores are far too thin."
+            "No metal sold as a conductor has so much at the claimed size: the cores are far too thin."
         }
     }
 }
@@ -67,7 +73,8 @@ const fn dangerous(danger: CoreDanger) -> &'static str {
 /// What a fault to earth does, step by step.
 fn course(fault: FaultTold) -> String {
     let course = fault.course;
-    let between = |(least, most): (Amount, Amount)| format!("{} to {}", number::about(least), number::about(most));
+    let between =
+        |(least, most): (Amount, Amount)| format!("{} to {}", number::estimate(least), number::estimate(most));
     let earliest = number::time(course.fuse.shortest);
     let fuse = course.fuse.longest.map_or_else(
         || format!("A 13 A fuse holds for {earliest}, and may never open."),
@@ -95,11 +102,12 @@ pub fn heat_balance(current: Amount, at: Steady, open: Option<(Steady, Steady)>,
     let (current, carries) = (number::amount(current), number::about(carries));
     let settles = match at {
         Steady::At(_) => format!(
-            "At {current} its cores settle at {}, lying straight in still air at 30 °C; about {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
+            "At {current} its cores settle at {}, lying straight in still air at 30 °C; {carries} brings them to 60 °C. Coiled or covered it gets much hotter; that is not modelled.",
             conductor(at)
         ),
         Steady::Never => format!(
-            "At {current} it never settles: it heats until something gives way. About {carries} already brings its cores to 60 °C."
+            "At {current} it never settles: it heats until something gives way. {} already brings its cores to 60 °C.",
+            capital(&carries)
         ),
     };
     let open = open.map(|(least, most)| {

@@ -1,6 +1,6 @@
 //! Cross-checks of readings in words: what was expected, what was read, what may be behind a difference, and what each cannot see.
 
-use super::number;
+use super::{number, reason};
 use crate::domain::cross_check::{CrossCheck, Crossed};
 use crate::domain::decision::Probability;
 use crate::domain::physics::reference::Cause;
@@ -18,7 +18,7 @@ fn one(check: &CrossCheck) -> String {
     match &check.of {
         Crossed::Joined { clips } => {
             let clips = clips.map_or_else(String::new, |clips| {
-                format!(" About {} of clips in every reading would explain the rest.", number::about(clips))
+                format!(" {} of clips in every reading would explain the rest.", reason::capital(&number::about(clips)))
             });
             let agree = if check.agrees { "They agree." } else { "They do not agree." };
             format!(
@@ -35,7 +35,7 @@ fn one(check: &CrossCheck) -> String {
                 )
             };
             format!(
-                "Copper of its size and length, the known wire should read about {} at 20 °C; it read {read}. {causes}",
+                "Copper of its size and length, the known wire should read {} at 20 °C; it read {read}. {causes}",
                 number::about(check.expected)
             )
         }

@@ -19,9 +19,14 @@ pub fn file(fault: &impl Display) -> String {
     format!("That did not work: {fault}.")
 }
 
+/// A file could not be made.
+pub fn press(fault: &impl Display) -> String {
+    format!("The file was not made: {fault}. Nothing is lost; try again.")
+}
+
 /// A stored sample cannot be read; it stays where it is.
 pub fn unreadable_sample(fault: &RecordFault) -> String {
-    format!("One stored sample cannot be shown: {fault}. It is kept as it is.")
+    format!("A stored sample cannot be shown: {fault}. It is kept as it is.")
 }
 
 /// A file that was to be taken back is refused.

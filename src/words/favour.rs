@@ -24,18 +24,20 @@ pub fn in_its_favour(finding: &Finding, kind: Kind) -> String {
         Target::Sample => "it".to_owned(),
         Target::Socket(_) | Target::Core(_) | Target::Claim(_) => which::which(worst.target, kind),
     };
-    let left = |value: Amount, holds: bool| format!("{}, {}", number::about(value), place(value, &worst.limit, holds));
+    let place = |value: Amount, holds: bool| place(value, &worst.limit, holds);
     let still = if worst.favour.holds { "" } else { "still " };
     let mut said = format!(
-        "Tried in its favour, with the whole doubt granted, {subject} would {still}be {}",
-        left(worst.favour.value, worst.favour.holds)
+        "Tried in its favour, with the whole doubt granted, {subject} would {still}be {}, {}",
+        number::as_sure(worst.favour.value, worst.u),
+        place(worst.favour.value, worst.favour.holds)
     );
     for granted in &worst.favour.granted {
         let errors = match granted.errors.as_slice() {
             [one] => error(one),
             _ => "all of that".to_owned(),
         };
-        said.extend(["; with ", &errors, " granted, ", &left(granted.value, granted.holds)]);
+        let left = place(granted.value, granted.holds);
+        said.extend(["; with ", &errors, " granted, ", &number::estimate(granted.value), ", ", &left]);
     }
     said.push('.');
     said
@@ -43,9 +45,9 @@ pub fn in_its_favour(finding: &Finding, kind: Kind) -> String {
 
 fn error(error: &GrossError) -> String {
     match error {
-        GrossError::Leads(leads) => format!("{} of the meter’s leads", number::about(*leads)),
-        GrossError::Clips(clips) => format!("{} of clips", number::about(*clips)),
-        GrossError::Scale(times) => format!("a meter or length wrong by a factor of {}", number::times(times.value)),
+        GrossError::Leads(leads) => format!("{} of the meter’s leads", number::estimate(*leads)),
+        GrossError::Clips(clips) => format!("{} of clips", number::estimate(*clips)),
+        GrossError::Scale(times) => format!("a meter or length wrong by a factor of {}", number::roughly(times.value)),
     }
 }
 
@@ -53,9 +55,9 @@ fn place(value: Amount, limit: &Bound, holds: bool) -> String {
     let times = times_beyond(value, limit);
     match limit {
         _ if holds => "inside the limit".to_owned(),
-        Bound::AtMost(_) if times >= WORTH_A_NUMBER => format!("{} times the limit", number::times(times)),
+        Bound::AtMost(_) if times >= WORTH_A_NUMBER => format!("{} times the limit", number::roughly(times)),
         Bound::AtLeast(_) if times >= WORTH_A_NUMBER => {
-            format!("where {} times as much is wanted", number::times(times))
+            format!("where {} times as much is wanted", number::roughly(times))
         }
         Bound::AtMost(_) | Bound::AtLeast(_) | Bound::Between(..) => "outside the limit".to_owned(),
     }

@@ -32,7 +32,7 @@ pub fn phrase(means: &Meaning) -> String {
         Meaning::InsulationAndSheath(inner, outer) => {
             format!("insulated in {}, sheathed in {}", compound(*inner), compound(*outer))
         }
-        Meaning::Maker => "perhaps the maker's name".to_owned(),
+        Meaning::Maker => "perhaps the maker’s name".to_owned(),
         Meaning::Metallic(metal) => metallic(*metal).to_owned(),
         Meaning::Sheath(of) => format!("sheathed in {}", compound(*of)),
         Meaning::Standard => "the number of a standard".to_owned(),

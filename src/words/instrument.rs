@@ -7,9 +7,9 @@ pub const fn name(instrument: Instrument) -> &'static str {
     match instrument {
         Instrument::ContinuityTester => "a continuity tester",
         Instrument::DigitalCalliper => "a digital calliper",
-        Instrument::EarthPathTester => "an earth path tester, leads taken off",
-        Instrument::HandMeter => "a hand meter, leads not taken off",
-        Instrument::HandMeterNulled => "a hand meter, leads taken off",
+        Instrument::EarthPathTester => "an earth path tester, leads subtracted",
+        Instrument::HandMeter => "a hand meter, leads not subtracted",
+        Instrument::HandMeterNulled => "a hand meter, leads subtracted",
         Instrument::InsulationTester => "an insulation tester",
         Instrument::LeakageMeter => "a touch current meter or appliance tester",
         Instrument::FourWireMeter => "a four-wire milliohm meter",
@@ -19,4 +19,11 @@ pub const fn name(instrument: Instrument) -> &'static str {
         Instrument::Thermometer => "a thermometer",
         Instrument::VernierCalliper => "a vernier calliper",
     }
+}
+
+/// What must be known to choose among instruments; `None` where nothing need be.
+pub fn hint(instruments: &[Instrument]) -> Option<&'static str> {
+    instruments.contains(&Instrument::HandMeter).then_some(
+        "Leads subtracted: you held the two leads together, and the meter was zeroed then, or what it read was taken off.",
+    )
 }

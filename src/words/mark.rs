@@ -6,29 +6,55 @@ use crate::domain::verdict::Verdict;
 use crate::record::Record;
 
 use super::statement::{Bar, sentence};
-use super::{screens, verdict};
+use super::{moment, reason, verdict};
+
+/// So much of a sample's origin stands in the name of one that nobody named.
+const MOST_OF_ORIGIN: usize = 48;
 
 /// What a sample is called in a list.
 pub fn title(record: &Record) -> String {
     let sample = &record.examination.sample;
     match (sample.title.as_str(), sample.number.as_str()) {
-        ("", "") => screens::UNNAMED.to_owned(),
+        ("", "") => plain_title(record),
         ("", number) => number.to_owned(),
         (title, "") => title.to_owned(),
         (title, number) => format!("{title}, {number}"),
     }
 }
 
+/// The name of a sample that nobody named: its kind, and what tells it from another of its kind.
+fn plain_title(record: &Record) -> String {
+    let kind = reason::capital(verdict::kind(record.examination.sample.kind));
+    let origin = record.origin.lines().next().unwrap_or_default().trim();
+    if !origin.is_empty() {
+        let mut kept: String = origin.chars().take(MOST_OF_ORIGIN).collect();
+        if kept.len() < origin.len() {
+            kept.push('…');
+        }
+        format!("{kind} ({kept})")
+    } else if !record.begun.is_empty() {
+        format!("{kind}, {}", moment::moment(&record.begun))
+    } else if let Some(id) = record.id.get(..6) {
+        format!("{kind}, {id}")
+    } else {
+        kind
+    }
+}
+
 /// What a sample is, where it is sold and what it was looked at with.
 pub fn subject(record: &Record) -> String {
-    let Examination { sample, equipment, .. } = &record.examination;
-    format!(
-        "{}: {}, for {}. Looked at with: {}.",
-        title(record),
-        verdict::kind(sample.kind),
-        verdict::market(sample.market),
-        verdict::equipment(*equipment).to_lowercase()
-    )
+    let equipment = verdict::equipment(record.examination.equipment).to_lowercase();
+    format!("{} Looked at with: {equipment}.", what_it_is(record))
+}
+
+/// What a sample is called, what kind of thing it is and where it is sold.
+pub fn what_it_is(record: &Record) -> String {
+    let sample = &record.examination.sample;
+    let market = verdict::market(sample.market);
+    if sample.title.is_empty() && sample.number.is_empty() {
+        return format!("{}, sold in {market}.", title(record));
+    }
+    format!("{}: {}, sold in {market}.", title(record), verdict::kind(sample.kind))
 }
 
 /// A name for the file: letters, digits and hyphens only, so that every system takes it.

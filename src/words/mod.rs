@@ -10,7 +10,11 @@ pub mod favour;
 pub mod flex_print;
 pub mod input_problem;
 pub mod instrument;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod limits;
 pub mod mark;
+pub mod measurand;
+pub mod moment;
 pub mod number;
 pub mod print;
 pub mod question;

@@ -36,13 +36,6 @@ pub fn rounded(amount: Amount) -> String {
     with_unit(&fixed(amount.in_unit(unit).unwrap_or_default(), 0), unit)
 }
 
-/// A value to two significant digits, for what is only estimated.
-pub fn about(amount: Amount) -> String {
-    let unit = suited(amount);
-    let number = amount.in_unit(unit).unwrap_or_default();
-    with_unit(&to_place(number, 1 - leading_place(number)), unit)
-}
-
 /// A time to two significant digits: "1.3 ms", "57 s", "25 min".
 pub fn time(time: Time) -> String {
     let (number, unit) = match time.get::<second>() {
@@ -50,17 +43,37 @@ pub fn time(time: Time) -> String {
         seconds if seconds < 99.5 => (seconds, "s"),
         seconds => (seconds / 60.0, "min"),
     };
-    format!("{}{NO_BREAK_SPACE}{unit}", to_place(number, 1 - leading_place(number)))
+    format!("{}{NO_BREAK_SPACE}{unit}", roughly(number))
+}
+
+/// A value without the digits that its doubt makes idle.
+pub fn as_sure(value: Amount, standard_uncertainty: Amount) -> String {
+    let unit = suited(value);
+    match Doubt::expanded(standard_uncertainty, unit) {
+        Some(doubt) => with_unit(&to_place(value.in_unit(unit).unwrap_or_default(), doubt.decimals), unit),
+        None => in_unit(value, unit),
+    }
+}
+
+/// A value to two significant digits, for what a model says: "about 6.3 A".
+pub fn about(amount: Amount) -> String {
+    format!("about {}", estimate(amount))
+}
+
+/// The same where the sentence says already that it is only estimated: "6.3 A".
+pub fn estimate(amount: Amount) -> String {
+    let unit = suited(amount);
+    with_unit(&roughly(amount.in_unit(unit).unwrap_or_default()), unit)
+}
+
+/// A plain number to two significant digits, without idle zeros; whole numbers keep every digit.
+pub fn roughly(value: f64) -> String {
+    without_idle_zeros(&fixed(value, 1 - leading_place(value)))
 }
 
 /// A plain number to four significant digits, without idle zeros; whole numbers keep every digit.
 pub fn number(value: f64) -> String {
     without_idle_zeros(&fixed(value, SIGNIFICANT_DIGITS - 1 - leading_place(value)))
-}
-
-/// How many times one value is another, to two digits: "2.7", "52".
-pub fn times(value: f64) -> String {
-    fixed(value, i32::from(value < 9.95))
 }
 
 /// A value and its doubt with coverage factor 2 (about 95 %): "0.830 Ω ± 0.042 Ω". Without any doubt, the value alone.
@@ -69,8 +82,7 @@ pub fn times(value: f64) -> String {
 pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
     let unit = suited(value);
     let Some(doubt) = Doubt::expanded(standard_uncertainty, unit) else { return in_unit(value, unit) };
-    let number = value.in_unit(unit).unwrap_or_default();
-    format!("{} ± {}", with_unit(&to_place(number, doubt.decimals), unit), doubt.text(unit))
+    format!("{} ± {}", as_sure(value, standard_uncertainty), doubt.text(unit))
 }
 
 /// What an instrument showed, with the digits and in the unit that were typed, and its doubt where it has a number.
@@ -143,7 +155,7 @@ pub fn chance(probability: Probability, grounds: Grounds) -> String {
 }
 
 /// The unit in which a value reads best.
-fn suited(value: Amount) -> Unit {
+pub fn suited(value: Amount) -> Unit {
     let at_least = |unit: Unit, least: f64| value.in_unit(unit).is_some_and(|number| number.abs() >= least);
     match value.kind() {
         QuantityKind::Area => Unit::SquareMillimetre,

@@ -10,7 +10,10 @@ pub struct QuestionWords {
     pub id: &'static str,
     /// The question itself, short enough for two lines of a phone, with `{which}` where it is asked of several: "What is in the fuse holder?"
     pub asks: &'static str,
-    /// Its answers, in the order of the question's codes. Empty where a value is typed.
+    /// What it asks about, as it stands inside a sentence: "what is in the fuse holder".
+    pub topic: &'static str,
+    /// Its answers, in the order of the question's codes. Where a value is typed there is none; where print is copied out there is
+    /// one, `nothing`, for a place that bears no print.
     pub answers: &'static [AnswerWords],
     /// The sentence of the statement for a typed value, print or count, with `{value}` and, where it is asked of several, `{which}`:
     /// "The earth of {which} reads {value}." For a question with several answers: the sentence when none of them fits.
@@ -36,7 +39,7 @@ pub struct AnswerWords {
 
 /// Stands in for words that nobody wrote; a test proves that it is never shown.
 const UNWRITTEN: QuestionWords =
-    QuestionWords { id: "", asks: "", answers: &[], says: "", look: "", why: "", caution: "" };
+    QuestionWords { id: "", asks: "", topic: "", answers: &[], says: "", look: "", why: "", caution: "" };
 
 /// The words of every question.
 pub fn all() -> impl Iterator<Item = &'static QuestionWords> {

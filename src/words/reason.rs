@@ -5,6 +5,7 @@ use crate::domain::quantity::Unit;
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
+use super::measurand::measurand;
 use super::number::Grounds;
 use super::{check, copper_reason, cross_check, number, question, verdict, which};
 
@@ -111,7 +112,8 @@ pub const fn label(finding: &Finding) -> &'static str {
         Conformity::Nonconforming => verdict::severity(finding.judgement.severity),
         Conformity::Inconclusive => "can’t tell",
         Conformity::NotExamined => "not looked at",
-        Conformity::Conforms | Conformity::NotApplicable => "keeps the rule",
+        Conformity::Conforms => "keeps the rule",
+        Conformity::NotApplicable => "doesn’t apply",
     }
 }
 
@@ -120,29 +122,92 @@ pub fn settles(finding: &Finding) -> &'static str {
     if finding.outcome() == Conformity::Inconclusive { check::of(finding.code).settles } else { "" }
 }
 
-/// One line for each value: what was found, its doubt, the limit, and the chance that it keeps it.
+/// What was found, its doubt, the limit, and the chance that it keeps it; values of which the same is to be said share a line.
 pub fn numbers(finding: &Finding, kind: Kind) -> Vec<String> {
-    finding.judgement.evidence.iter().map(|evidence| value_against_limit(evidence, kind)).collect()
+    let mut lines: Vec<(Vec<String>, Outcome)> = Vec::new();
+    for evidence in &finding.judgement.evidence {
+        let outcome = Outcome::of(finding, evidence);
+        let (subject, value) = (subject(finding, evidence, kind), number::measured(evidence.value, evidence.u));
+        let named = match (outcome.line, subject.is_empty()) {
+            // Its value stands in the line before.
+            (Line::Danger, false) => subject,
+            (Line::Limit, false) => format!("{subject}: {value}"),
+            (_, true) => value,
+        };
+        match lines.last_mut().filter(|(_, last)| *last == outcome) {
+            Some((values, _)) => values.push(named),
+            None => lines.push((vec![named], outcome)),
+        }
+    }
+    lines.iter().map(|(values, outcome)| outcome.of_values(values)).collect()
 }
 
-fn value_against_limit(evidence: &Evidence, kind: Kind) -> String {
-    let value = number::measured(evidence.value, evidence.u);
-    let outcome = match evidence.outcome {
-        Conformity::Conforms => "inside the limit",
-        Conformity::Nonconforming => "outside the limit",
-        Conformity::Inconclusive => "can’t tell",
-        Conformity::NotExamined => "not looked at",
-        Conformity::NotApplicable => "doesn’t apply",
-    };
-    let limit = bound(&evidence.limit);
-    let chance = number::chance(evidence.probability, grounds(evidence));
-    let subject = match evidence.target {
-        Target::Sample => String::new(),
-        Target::Socket(_) | Target::Core(_) | Target::Claim(_) => {
-            format!("{}: ", capital(&which::which(evidence.target, kind)))
+/// What a value is held against.
+#[derive(Clone, Copy, PartialEq)]
+enum Line {
+    /// The limit.
+    Limit,
+    /// The line beyond which a break is a danger.
+    Danger,
+}
+
+/// What is to be said of a value.
+#[derive(PartialEq)]
+struct Outcome {
+    line: Line,
+    limit: String,
+    keeps: &'static str,
+    chance: String,
+}
+
+impl Outcome {
+    fn of(finding: &Finding, evidence: &Evidence) -> Self {
+        let is_danger = is_danger_line(finding, evidence);
+        Self {
+            line: if is_danger { Line::Danger } else { Line::Limit },
+            limit: if is_danger { bound_value(&evidence.limit) } else { bound(&evidence.limit) },
+            keeps: match evidence.outcome {
+                Conformity::Conforms => "inside the limit",
+                Conformity::Nonconforming => "outside the limit",
+                Conformity::Inconclusive => "can’t tell",
+                Conformity::NotExamined => "not looked at",
+                Conformity::NotApplicable => "doesn’t apply",
+            },
+            chance: number::chance(evidence.probability, grounds(evidence)),
         }
-    };
-    format!("{subject}{value}, {limit}: {outcome}. Chance that it keeps the limit: {chance}.")
+    }
+
+    fn of_values(&self, values: &[String]) -> String {
+        let Self { line, limit, keeps, chance } = self;
+        let all = capital(&values.join("; "));
+        match (line, values.len()) {
+            (Line::Danger, _) => format!(
+                "Beyond {limit} it is a danger. Beyond it: {}. Chance that it is not: {chance}.",
+                values.join("; ")
+            ),
+            (Line::Limit, 1) => format!("{all}, {limit}: {keeps}. Chance that it keeps the limit: {chance}."),
+            (Line::Limit, _) => {
+                format!("{all}. {}: each {keeps}. Chance that it keeps the limit: {chance}.", capital(limit))
+            }
+        }
+    }
+}
+
+/// What a value is a value of: "socket 2", "width of the earth pin".
+pub fn subject(finding: &Finding, evidence: &Evidence, kind: Kind) -> String {
+    let measured = measurand(finding.code, evidence);
+    match evidence.target {
+        Target::Sample => measured.to_owned(),
+        Target::Socket(_) | Target::Core(_) => which::which(evidence.target, kind),
+        Target::Claim(place) => format!("{measured}, against {}", which::claim(place, kind)),
+    }
+}
+
+/// Whether a value is held against the line beyond which a break is a danger, after it was held against the limit itself.
+pub fn is_danger_line(finding: &Finding, evidence: &Evidence) -> bool {
+    let of_same = finding.judgement.evidence.iter().find(|first| first.target == evidence.target);
+    matches!(finding.judgement.reason, Reason::CoresMeasured { .. })
+        && of_same.is_some_and(|of| of.limit != evidence.limit)
 }
 
 /// A number on a display always has a doubt; "more than" and "less than" have none.
@@ -151,7 +216,8 @@ fn grounds(evidence: &Evidence) -> Grounds {
     if has_doubt { Grounds::Number } else { Grounds::BeyondRange }
 }
 
-fn bound(bound: &Bound) -> String {
+/// A limit in words: "at most 16.1 Ω/km allowed".
+pub fn bound(bound: &Bound) -> String {
     match bound {
         Bound::AtLeast(low) => format!("at least {} wanted", number::amount(*low)),
         Bound::AtMost(high) => format!("at most {} allowed", number::amount(*high)),
@@ -164,6 +230,13 @@ pub fn bearing(finding: &Finding) -> &'static str {
     match finding.judgement.bearing {
         Bearing::Decides => "",
         Bearing::IsOnlyTold => "This is told and decides nothing.",
+    }
+}
+
+fn bound_value(bound: &Bound) -> String {
+    match *bound {
+        Bound::AtLeast(only) | Bound::AtMost(only) => number::amount(only),
+        Bound::Between(low, high) => format!("{} to {}", number::amount(low), number::amount(high)),
     }
 }
 

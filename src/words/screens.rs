@@ -28,6 +28,8 @@ pub const UNDO: &str = "Undo";
 pub const CANNOT_TELL: &str = "I can’t tell";
 /// Answer for every question.
 pub const REFUSED: &str = "I’m not allowed to look";
+/// Answer for questions that want more than eyes.
+pub const NO_TOOL: &str = "I haven’t got the tool";
 /// Answer for every question.
 pub const LATER: &str = "later";
 /// Answer where several may fit.
@@ -48,6 +50,14 @@ pub const MAKE_FILE: &str = "Make a file to show";
 pub const LOOK_NEXT: &str = "Look next";
 /// Said when everything asked has an answer.
 pub const ALL_LOOKED: &str = "That is everything there is to look at with what you have.";
+/// Said when everything that may decide has an answer.
+pub const ALL_DECIDING_LOOKED: &str = "That is everything that decides, with what you have.";
+/// Said where a value is put down and no instrument is named.
+pub const NAME_INSTRUMENT: &str = "Say what you read it with: tap it.";
+/// Saves a stored sample that cannot be read.
+pub const SAVE_AS_IT_IS: &str = "save it as it is";
+/// Takes it away.
+pub const DELETE_UNREADABLE: &str = "delete it";
 /// Asks for more equipment.
 pub const MORE_EQUIPMENT: &str = "I have more with me";
 /// Heading of the question of equipment.
@@ -62,12 +72,12 @@ pub const TITLE: &str = "What do you call it? (may stay empty)";
 pub const NUMBER: &str = "Number on its bag (may stay empty)";
 /// Label of the sample's origin.
 pub const ORIGIN: &str = "Where it came from (may stay empty)";
-/// A sample nobody named.
-pub const UNNAMED: &str = "a sample without a name";
 /// Shares the file.
 pub const SHARE: &str = "Share the file";
 /// Saves the file.
 pub const SAVE: &str = "Save the file";
+/// Said while the file is made.
+pub const MAKING_FILE: &str = "Making the file…";
 /// Saves the bare examination.
 pub const SAVE_JSON: &str = "Save the examination alone (JSON)";
 /// Said of the file.
@@ -82,12 +92,16 @@ pub const NOT_NOW: &str = "later";
 pub const OFFLINE_READY: &str = "Ready: from now on this works without a network.";
 /// Closes a notice.
 pub const CLOSE: &str = "close";
+/// Heading of how much was looked at.
+pub const LOOKED_BY_PLACE: &str = "Looked at, of what can be wrong with such a sample";
 /// Heading of what nobody looked at.
 pub const NOT_LOOKED_AT: &str = "Nobody looked at";
 /// Heading of findings with no answer to stand under.
 pub const ALSO: &str = "Also";
 /// Link to the page about the app.
 pub const ABOUT: &str = "What this is, and what it is not";
+/// Leads to the page of limits and rules.
+pub const LIMITS: &str = "Every limit and rule, with its source";
 /// The live place is withdrawn.
 pub const LIVE_WITHDRAWN: &str = "Nothing is to be energised any more: a danger was found. The live part is withdrawn.";
 /// Shown while samples are read.
@@ -100,7 +114,7 @@ pub const ABOUT_PARAGRAPHS: &[&str] = &[
     "Never put a sample of unknown quality into a live socket to try it. Keep it unplugged while you look, unless you are a competent person and the app says that this is the step for it. Never push anything metal into a socket.",
     "A plug that was cut off its flex can kill: take the fuse out and destroy it at once. Something hot, scorched or buzzing in use is switched off at the consumer unit, not pulled out.",
     "What you enter stays on this device, in this browser. Nothing is sent anywhere. If the browser’s data is cleared, it is gone: make a file of what you want to keep.",
-    "The limits come from published standards, most of them read in secondary copies, some recalled. Each finding names its source and says when it was recalled and not checked.",
+    "The limits come from published standards, most of them read in secondary copies, some quoted from memory. Each finding names its source and says where a rule or number is quoted from memory.",
 ];
 
 /// Refers to a count of photos.
@@ -130,3 +144,14 @@ pub const READ_WITH: &str = "read with";
 pub const MORE: &str = "more: look next, what nobody looked at, delete";
 /// Offered with the advice to stop.
 pub const STOP_HERE: &str = "Stop here: make the file";
+
+/// How far the walk is; the second number may grow with the answers.
+pub fn progress(answered: usize, of: usize) -> String {
+    format!("{answered} of about {of} questions answered.")
+}
+
+/// Offers what informs bad signs only.
+pub fn lesser(n: usize) -> String {
+    let things = if n == 1 { "one lesser thing" } else { &format!("{n} lesser things") };
+    format!("Look at {things}: hints that decide nothing")
+}

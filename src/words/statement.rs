@@ -17,6 +17,8 @@ pub enum Bar {
     Thin,
     /// Not looked at.
     Empty,
+    /// A bad sign.
+    Double,
     /// Could not be told.
     Dotted,
     /// Against the rules.
@@ -26,16 +28,15 @@ pub enum Bar {
 }
 
 impl Bar {
-    /// The bar of a finding; a bad sign keeps a thin bar, for it decides nothing.
+    /// The bar of a finding.
     pub const fn of(finding: &Finding) -> Self {
         match (finding.judgement.outcome, finding.judgement.severity) {
             (Conformity::Nonconforming, Severity::Danger) => Self::Solid,
             (Conformity::Nonconforming, Severity::Breach) => Self::Hatched,
+            (Conformity::Nonconforming, Severity::BadSign) => Self::Double,
             (Conformity::Inconclusive, _) => Self::Dotted,
             (Conformity::NotExamined, _) => Self::Empty,
-            (Conformity::Nonconforming, Severity::BadSign) | (Conformity::Conforms | Conformity::NotApplicable, _) => {
-                Self::Thin
-            }
+            (Conformity::Conforms | Conformity::NotApplicable, _) => Self::Thin,
         }
     }
 
@@ -44,6 +45,7 @@ impl Bar {
         match self {
             Self::Thin => "thin",
             Self::Empty => "empty",
+            Self::Double => "double",
             Self::Dotted => "dotted",
             Self::Hatched => "hatched",
             Self::Solid => "solid",
@@ -53,8 +55,9 @@ impl Bar {
     /// The same in a word, for those who cannot see the bar.
     pub const fn word(self) -> &'static str {
         match self {
-            Self::Thin => "keeps the rule",
+            Self::Thin => "nothing against it",
             Self::Empty => "not looked at",
+            Self::Double => "bad sign",
             Self::Dotted => "can’t tell",
             Self::Hatched => "against the rules",
             Self::Solid => "danger",
@@ -71,6 +74,10 @@ pub struct Sentence<'a> {
     pub target: Target,
     /// The sentence.
     pub text: String,
+    /// Whether the answer tells anything of the sample; that a tool is not at hand does not.
+    pub tells: bool,
+    /// Whether it says that something could not be found out.
+    pub is_open: bool,
     /// The bar beside it: that of its gravest finding.
     pub bar: Bar,
     /// The findings told under it: breaks and doubts, gravest first.
@@ -90,6 +97,8 @@ pub fn sentences<'a>(examination: &Examination, assessment: &'a Assessment) -> V
             question: answered.question,
             target: answered.target,
             text: sentence(answered, examination.sample.kind),
+            tells: answered.answer != Answer::NoTool,
+            is_open: matches!(answered.answer, Answer::CannotTell | Answer::Refused),
             bar: Bar::Thin,
             findings: Vec::new(),
         })
@@ -126,13 +135,20 @@ fn home<'s, 'a>(sentences: &'s mut [Sentence<'a>], finding: &Finding) -> Option<
     } else {
         finding.judgement.evidence.iter().max_by_key(|e| e.outcome).map(|e| ("", e.target))
     };
-    let rests_on = |s: &Sentence| finding.asks.contains(&s.question);
+    let rests_on = |s: &Sentence| s.tells && finding.asks.contains(&s.question);
     let exactly = |s: &Sentence| {
         target.is_some_and(|(question, target)| {
             s.target == target && (question.is_empty() || s.question.id == question) && rests_on(s)
         })
     };
-    let at = sentences.iter().rposition(exactly).or_else(|| sentences.iter().rposition(rests_on))?;
+    let is_doubt = matches!(finding.judgement.reason, Reason::CouldNotTell | Reason::Refused);
+    let exactly = |s: &Sentence| exactly(s) || (is_doubt && s.is_open && rests_on(s));
+    let is_asked = |s: &Sentence| finding.asks.contains(&s.question);
+    let at = sentences
+        .iter()
+        .rposition(exactly)
+        .or_else(|| sentences.iter().rposition(rests_on))
+        .or_else(|| sentences.iter().rposition(is_asked))?;
     sentences.get_mut(at)
 }
 
@@ -141,23 +157,62 @@ pub fn sentence(answered: &Answered, kind: Kind) -> String {
     let words = question::of(answered.question);
     let named = which::which(answered.target, kind);
     let fill = |text: &str, value: &str| text.replace("{which}", &named).replace("{value}", value);
-    let asked = words.asks.trim_end_matches('?');
+    let says = |code| fill(words.answer(code).map_or("", |answer| answer.says), "");
     match &answered.answer {
-        Answer::One(code) => fill(words.answer(code).map_or("", |answer| answer.says), ""),
+        Answer::One(code) => says(code),
         Answer::Any(codes) if codes.is_empty() => fill(words.says, ""),
-        Answer::Any(codes) => codes
-            .iter()
-            .filter_map(|code| words.answer(code))
-            .map(|answer| fill(answer.says, ""))
-            .collect::<Vec<_>>()
-            .join(" "),
+        Answer::Any(codes) => codes.iter().map(|code| says(code)).collect::<Vec<_>>().join(" "),
         Answer::Reading(reading) => fill(words.says, &number::reading(reading)),
         Answer::Printed(print) => fill(words.says, &format!("“{print}”")),
         Answer::Count(n) => fill(words.says, &n.to_string()),
-        Answer::Nothing => format!("{}: nothing there.", fill(asked, "")),
-        Answer::CannotTell => format!("{}: could not be told.", fill(asked, "")),
-        Answer::Refused => format!("{}: looking was refused.", fill(asked, "")),
+        Answer::Nothing => says("nothing"),
+        Answer::CannotTell => format!("It could not be told {}.", fill(words.topic, "")),
+        Answer::Refused => format!("Nobody was allowed to find out {}.", fill(words.topic, "")),
+        Answer::NoTool => format!("No tool was at hand to find out {}.", fill(words.topic, "")),
         Answer::Later => String::new(),
+    }
+}
+
+/// What was seen, for a finding whose reason does not say it: of several answers at once, only the one that it rests on.
+pub fn seen(finding: &Finding, home: Option<&Sentence>, kind: Kind) -> String {
+    let whole = || home.map_or_else(String::new, |sentence| sentence.text.clone());
+    match &finding.judgement.reason {
+        Reason::Answered { question, target, answer } => {
+            let named = which::which(*target, kind);
+            let answer = question::by_id(question).and_then(|words| words.answer(answer));
+            answer.map_or_else(whole, |answer| answer.says.replace("{which}", &named))
+        }
+        Reason::CouldNotTell | Reason::Refused if home.is_none_or(|home| !home.is_open) => String::new(),
+        Reason::CouldNotTell
+        | Reason::Refused
+        | Reason::Needs(_)
+        | Reason::PrintNotUnderstood { .. }
+        | Reason::PolesOpenWhenDead
+        | Reason::WrongTestVoltage => whole(),
+        Reason::NothingWrongAnswered
+        | Reason::NotAsked
+        | Reason::DoesNotApply
+        | Reason::Measured
+        | Reason::OnlySomeRead { .. }
+        | Reason::LeadsNotTakenOff
+        | Reason::ClaimsDisagree { .. }
+        | Reason::WattsAboveVoltsTimesAmperes { .. }
+        | Reason::ClaimAgainst { .. }
+        | Reason::FitsTheClaim
+        | Reason::NowhereStated
+        | Reason::FlexType { .. }
+        | Reason::OutOfRange
+        | Reason::CoresMeasured { .. }
+        | Reason::CoreOpen { .. }
+        | Reason::HeatBalance { .. }
+        | Reason::Metals { .. }
+        | Reason::CrossChecked(_)
+        | Reason::CrossCheckFailed
+        | Reason::FlexShort { .. }
+        | Reason::NotAmong { .. }
+        | Reason::FuseAgainst { .. }
+        | Reason::Reads { .. }
+        | Reason::ClearsOnlyWithCores => String::new(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! The verdict in words: its first line, what follows from it, and what must be said with it.
 
-use crate::domain::assess::Assessment;
+use crate::domain::assess::{Assessment, Tally};
 use crate::domain::finding::{Conformity, Severity};
 use crate::domain::sample::{Equipment, Kind, Market, Place};
 use crate::domain::verdict::Verdict;
@@ -23,17 +23,17 @@ pub fn headline(assessment: &Assessment) -> String {
 pub fn reach(assessment: &Assessment) -> String {
     let dangers = count_breaks(assessment, Severity::Danger);
     let breaches = count_breaks(assessment, Severity::Breach);
-    let looked = format!("Looked at {} of {}.", assessment.looked.made, assessment.looked.of);
     match assessment.verdict {
-        Verdict::KeepAway if breaches == 0 => format!("{}. {looked}", number_of(dangers, "danger")),
+        Verdict::KeepAway if breaches == 0 => format!("{}.", number_of(dangers, "danger")),
         Verdict::KeepAway => {
-            format!("{}, and {} more against the rules. {looked}", number_of(dangers, "danger"), breaches)
+            format!("{}, and {} more against the rules.", number_of(dangers, "danger"), breaches)
         }
-        Verdict::DoNotAccept => format!("{} against the rules. {looked}", number_of(breaches, "thing")),
-        Verdict::NotDecided => format!("{} {looked}", undecided(assessment)),
+        Verdict::DoNotAccept => format!("{} against the rules.", number_of(breaches, "thing")),
+        Verdict::NotDecided => undecided(assessment),
         Verdict::NothingWrongSeen if assessment.outside_only => "Earth, polarity and copper not tested.".to_owned(),
         Verdict::NothingWrongSeen => {
-            "This speaks of this sample and of what was looked at. It certifies nothing.".to_owned()
+            "Counted is what can be wrong with such a sample. This speaks of this one alone and certifies nothing."
+                .to_owned()
         }
     }
 }
@@ -75,6 +75,12 @@ fn undecided(assessment: &Assessment) -> String {
 /// "1 danger", "3 dangers".
 fn number_of(n: usize, noun: &str) -> String {
     if n == 1 { format!("1 {noun}") } else { format!("{n} {noun}s") }
+}
+
+/// How much was looked at in each place: "Plug 12 of 30, Cable 3 of 17".
+pub fn looked_by_place(assessment: &Assessment, kind: Kind) -> String {
+    let line = |(at, tally): &(Place, Tally)| format!("{} {} of {}", place(*at, kind), tally.made, tally.of);
+    assessment.looked_at.iter().map(line).collect::<Vec<_>>().join(", ")
 }
 
 /// The name of a place.

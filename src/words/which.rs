@@ -23,6 +23,27 @@ pub const fn core(core: Core) -> &'static str {
     }
 }
 
+/// The same beside a picture.
+pub const fn core_in_short(core: Core) -> &'static str {
+    match core {
+        Core::Line => "brown (line)",
+        Core::Neutral => "blue (neutral)",
+        Core::Earth => "green-and-yellow (earth)",
+    }
+}
+
+/// A place that can state a rating, at the head of a column.
+pub const fn claim_in_short(place: ClaimPlace, kind: Kind) -> &'static str {
+    match (place, kind) {
+        (ClaimPlace::Listing, _) => "seller",
+        (ClaimPlace::Package, _) => "package",
+        (ClaimPlace::Body, Kind::ExtensionLead) => "body",
+        (ClaimPlace::Body, Kind::CordSet) => "connector",
+        (ClaimPlace::Plug, _) => "plug",
+        (ClaimPlace::Flex, _) => "flex",
+    }
+}
+
 /// A place that can state a rating.
 pub const fn claim(place: ClaimPlace, kind: Kind) -> &'static str {
     match (place, kind) {

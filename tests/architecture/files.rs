@@ -56,6 +56,18 @@ fn a_layer_uses_only_those_before_it() {
 }
 
 #[test]
+fn the_screens_have_files_made_by_the_press() {
+    for (path, text) in sources() {
+        let is_screen = layer_of(&path).is_some_and(|layer| LAYERS[layer].0 == "screens");
+        assert!(
+            !is_screen || !text.contains("crate::report"),
+            "{} takes the report into the first load",
+            path.display()
+        );
+    }
+}
+
+#[test]
 fn the_engine_knows_neither_clock_nor_storage_nor_browser() {
     for (path, text) in sources() {
         if layer_of(&path) == Some(0) {
@@ -95,4 +107,56 @@ fn no_file_is_longer_than_four_hundred_lines() {
         let lines = text.lines().count();
         assert!(lines <= 400, "{} has {lines} lines", path.display());
     }
+}
+
+/// Numbers in checks that are no limits: where a reading is taken for a slip, and what a model cannot go below.
+const NO_LIMITS: [&str; 3] = [
+    "length.value >= millimetres(1.0)",
+    "degrees_celsius(-40.0) <= room.value && room.value <= degrees_celsius(80.0)",
+    "diameter.shifted(-2.0).max(millimetres(1.0))",
+];
+
+/// A limit that stands in a check is in no fact sheet, has no citation, and no row of cases holds it.
+#[test]
+fn no_check_has_a_limit_or_a_clause_of_its_own() {
+    let units = ["ohms", "ohms_per_kilometre", "metres", "amperes", "volts", "watts", "degrees_celsius"];
+    for (path, text) in sources() {
+        if !path.components().any(|part| part.as_os_str() == "check") {
+            continue;
+        }
+        let code = text.lines().filter(|line| !line.trim_start().starts_with("//"));
+        for line in code.filter(|line| !NO_LIMITS.iter().any(|known| line.contains(known))) {
+            let is_number = |rest: &str| rest.starts_with(|c: char| c.is_ascii_digit() || c == '-');
+            let makes =
+                |maker: &str| line.split(maker).skip(1).any(|rest| rest.strip_prefix('(').is_some_and(is_number));
+            assert!(!units.into_iter().any(makes), "{}: {line}", path.display());
+            assert!(!line.contains("Clause::new("), "{}: {line}", path.display());
+        }
+    }
+}
+
+/// What stands between quotation marks in a line of code; a line of comment has none.
+fn texts(line: &str) -> Vec<String> {
+    if line.trim_start().starts_with("//") {
+        return Vec::new();
+    }
+    let line = line.replace("\\\\", "").replace("\\\"", "QUOTE").replace("'\"'", "");
+    line.split('"').skip(1).step_by(2).map(str::to_owned).collect()
+}
+
+#[test]
+fn words_have_the_apostrophes_and_quotation_marks_of_a_printed_page() {
+    let shown = ["src/words", "src/drawing", "src/record/fault.rs", "src/record/entry_fault.rs", "src/store/mod.rs"];
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let mut sentences = 0;
+    for (path, text) in sources().into_iter().filter(|(path, _)| shown.iter().any(|at| path.starts_with(root.join(at))))
+    {
+        for sentence in text.lines().flat_map(texts).filter(|text| text.contains(' ') && !text.contains("='")) {
+            sentences += 1;
+            assert!(!sentence.contains('\''), "{}: {sentence}", path.display());
+            let is_markup = sentence.contains("=QUOTE") || sentence.contains('<');
+            assert!(is_markup || !sentence.contains("QUOTE"), "{}: {sentence}", path.display());
+        }
+    }
+    assert!(sentences > 1000, "only {sentences} sentences were found");
 }

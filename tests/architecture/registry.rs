@@ -4,6 +4,8 @@ use std::collections::BTreeSet;
 
 use plugwary::domain::check::{self, Judge};
 use plugwary::domain::essential;
+use plugwary::domain::instrument::Instrument;
+use plugwary::domain::quantity::Measurand;
 use plugwary::domain::question::Ask;
 use plugwary::domain::sample::Equipment;
 use plugwary::words;
@@ -27,6 +29,8 @@ fn codes_are_kebab_case_and_unique() {
         assert!(is_kebab(question.id), "{}", question.id);
         assert!(ids.insert(question.id), "{} stands twice", question.id);
     }
+    let keys: BTreeSet<_> = check::questions().map(|question| question.key).collect();
+    assert_eq!(keys.len(), ids.len(), "two questions share a key");
 }
 
 #[test]
@@ -49,6 +53,7 @@ fn every_question_is_asked_by_a_check_or_gates_one() {
         "extras",
         "room-temperature",
         "piece-length",
+        "may-cut",
     ];
     for question in check::questions() {
         let is_asked = check::all().any(|check| check.asks.contains(&question));
@@ -89,6 +94,28 @@ fn a_check_needs_no_less_than_its_first_question() {
 }
 
 #[test]
+fn least_exact_instrument_stands_last() {
+    for question in check::questions() {
+        let Ask::Measure { kind, instruments, .. } = question.ask else { continue };
+        // An insulation tester brings the voltage that a hand meter lacks, whatever their accuracies.
+        if question.id == "insulation" {
+            assert_eq!(instruments.last(), Some(&Instrument::HandMeter));
+            continue;
+        }
+        let may_be_wrong_by = |instrument: &Instrument| {
+            let accuracy = instrument.accuracy();
+            let (fixed, unit) = accuracy.fixed;
+            let fixed = if unit.kind() == kind { fixed * unit.step_in_base() } else { 0.0 };
+            // A tenth of an ohm in steps of a milliohm, or what compares with it.
+            accuracy.of_reading * 0.1 + accuracy.digits * 0.001 + fixed + instrument.leads_at_most().base()
+        };
+        let widths: Vec<f64> = instruments.iter().map(may_be_wrong_by).collect();
+        let last = widths.last().copied().unwrap_or_default();
+        assert!(widths.iter().all(|width| *width <= last), "{}: {widths:?}", question.id);
+    }
+}
+
+#[test]
 fn every_question_and_answer_has_words() {
     for question in check::questions() {
         let words = words::question::of(question);
@@ -98,7 +125,13 @@ fn every_question_and_answer_has_words() {
             let answer = words.answer(code);
             assert!(answer.is_some_and(|a| !a.answer.is_empty() && a.says.ends_with('.')), "{} {code}", question.id);
         }
-        assert_eq!(words.answers.len(), question.answers().len(), "{} words an answer it does not have", question.id);
+        let is_print = matches!(question.ask, Ask::Printed(_));
+        let says_nothing = words.answer("nothing").is_some_and(|answer| answer.says.ends_with('.'));
+        assert!(says_nothing || !is_print, "{} has no sentence for no print", question.id);
+        let answers = question.answers().len() + usize::from(is_print);
+        assert_eq!(words.answers.len(), answers, "{} words an answer it does not have", question.id);
+        let has_topic = !words.topic.is_empty() && !words.topic.ends_with(['.', '?']);
+        assert!(has_topic && words.topic.contains("{which}") == words.asks.contains("{which}"), "{}", question.id);
         let has_sentence = !words.says.is_empty();
         assert!(has_sentence || matches!(question.ask, Ask::One(_)), "{} has no sentence", question.id);
         let takes_value = matches!(question.ask, Ask::Measure { .. } | Ask::Printed(_) | Ask::Count(..));

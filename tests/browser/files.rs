@@ -112,9 +112,18 @@ async fn file_over_64_mebibytes_is_not_read() -> Result<(), JsValue> {
 #[wasm_bindgen_test]
 async fn saving_begins_a_download_with_name_and_text() -> Result<(), JsValue> {
     let downloads = Downloads::watch()?;
-    assert_eq!(file::save("one.html", "text/html", "<p>ω"), Ok(()));
+    assert_eq!(file::save("one.html", "text/html", &"<p>ω".into()), Ok(()));
     assert_eq!(downloads.texts().await?, [("one.html".to_owned(), "<p>ω".to_owned())]);
     assert_eq!(document()?.query_selector("a[download]")?, None);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+async fn bytes_are_saved_as_they_are() -> Result<(), JsValue> {
+    let downloads = Downloads::watch()?;
+    let bytes: &[u8] = "<p>ω".as_bytes();
+    assert_eq!(file::save("two.html", "text/html", &Uint8Array::from(bytes).into()), Ok(()));
+    assert_eq!(downloads.texts().await?, [("two.html".to_owned(), "<p>ω".to_owned())]);
     Ok(())
 }
 
@@ -124,7 +133,7 @@ async fn saved_instead(can_share: &str, share: &str) -> Result<Vec<String>, JsVa
     let _can_share = StandIn::new(&navigator, "canShare", can_share)?;
     let _share = StandIn::new(&navigator, "share", share)?;
     let downloads = Downloads::watch()?;
-    assert_eq!(file::share_or_save("one.html", "text/html", "<p>").await, Ok(()));
+    assert_eq!(file::share_or_save("one.html", "text/html", &"<p>".into()).await, Ok(()));
     Ok(downloads.texts().await?.into_iter().map(|(name, _)| name).collect())
 }
 

@@ -1,9 +1,9 @@
 //! Settings are remembered, and forbidden storage stops nothing.
 
 use plugwary::domain::instrument::Instrument;
-use plugwary::domain::question::{Question, Target};
+use plugwary::domain::question::Question;
 use plugwary::domain::sample::{Equipment, Place};
-use plugwary::store::settings::{self, Draft};
+use plugwary::store::settings;
 use wasm_bindgen::JsValue;
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -29,13 +29,13 @@ fn equipment_is_remembered() -> Result<(), JsValue> {
 }
 
 #[wasm_bindgen_test]
-fn instrument_used_last_comes_first() -> Result<(), JsValue> {
+fn instrument_is_remembered_for_its_question_only() -> Result<(), JsValue> {
     forget_everything()?;
-    assert_eq!(settings::instruments(), []);
-    settings::remember_instrument(Instrument::Rule);
-    settings::remember_instrument(Instrument::HandMeter);
-    settings::remember_instrument(Instrument::Rule);
-    assert_eq!(settings::instruments(), [Instrument::Rule, Instrument::HandMeter]);
+    assert_eq!(settings::instrument(&SHUTTERS), None);
+    settings::remember_instrument(&SHUTTERS, Instrument::Rule);
+    settings::remember_instrument(&SHUTTERS, Instrument::HandMeter);
+    assert_eq!(settings::instrument(&SHUTTERS), Some(Instrument::HandMeter));
+    assert_eq!(settings::instrument(&GRIP), None);
     Ok(())
 }
 
@@ -44,10 +44,13 @@ fn instrument_of_another_edition_is_passed_over() -> Result<(), JsValue> {
     forget_everything()?;
     let window = web_sys::window().ok_or(JsValue::NULL)?;
     let storage = window.local_storage()?.ok_or(JsValue::NULL)?;
-    storage.set_item("plugwary.instruments", r#"["dowsing-rod","tape"]"#)?;
-    assert_eq!(settings::instruments(), [Instrument::Tape]);
-    storage.set_item("plugwary.instruments", "no JSON at all")?;
-    assert_eq!(settings::instruments(), []);
+    storage.set_item("plugwary.instruments", r#"{"shutters":"dowsing-rod","grip":"tape"}"#)?;
+    assert_eq!(settings::instrument(&SHUTTERS), None);
+    assert_eq!(settings::instrument(&GRIP), Some(Instrument::Tape));
+    for damaged in ["no JSON at all", r#"["tape"]"#] {
+        storage.set_item("plugwary.instruments", damaged)?;
+        assert_eq!(settings::instrument(&GRIP), None);
+    }
     Ok(())
 }
 
@@ -69,38 +72,17 @@ fn ready_without_a_network_is_said_once() -> Result<(), JsValue> {
 }
 
 #[wasm_bindgen_test]
-fn draft_is_for_one_question_of_one_sample() -> Result<(), JsValue> {
-    forget_everything()?;
-    assert_eq!(settings::draft(), None);
-    let draft = Draft::new("one", &SHUTTERS, Target::Socket(2), "0,7");
-    settings::set_draft(&draft);
-    assert_eq!(settings::draft(), Some(draft.clone()));
-    assert_eq!(draft.text, "0,7");
-    assert!(draft.is_for("one", &SHUTTERS, Target::Socket(2)));
-    assert!(!draft.is_for("another", &SHUTTERS, Target::Socket(2)));
-    assert!(!draft.is_for("one", &GRIP, Target::Socket(2)));
-    assert!(!draft.is_for("one", &SHUTTERS, Target::Socket(3)));
-    assert!(!draft.is_for("one", &SHUTTERS, Target::Sample));
-    settings::forget_draft();
-    assert_eq!(settings::draft(), None);
-    Ok(())
-}
-
-#[wasm_bindgen_test]
 fn forbidden_storage_stops_nothing() -> Result<(), JsValue> {
     let window = web_sys::window().ok_or(JsValue::NULL)?;
     for getter in ["throw new DOMException('no', 'SecurityError')", "return null"] {
         forget_everything()?;
         let stand_in = StandIn::new(&window, "localStorage", getter)?;
         settings::set_equipment(Equipment::Meters);
-        settings::remember_instrument(Instrument::Rule);
+        settings::remember_instrument(&GRIP, Instrument::Rule);
         settings::dismiss_example();
-        settings::set_draft(&Draft::new("one", &SHUTTERS, Target::Sample, "0,7"));
-        settings::forget_draft();
         assert_eq!(settings::equipment(), None);
-        assert_eq!(settings::instruments(), []);
+        assert_eq!(settings::instrument(&GRIP), None);
         assert!(!settings::example_dismissed());
-        assert_eq!(settings::draft(), None);
         assert!(!settings::say_offline_ready_once());
         drop(stand_in);
     }

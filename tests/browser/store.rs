@@ -21,28 +21,42 @@ fn photo() -> (String, Vec<u8>) {
     ("image/jpeg".to_owned(), bytes())
 }
 
+fn pair(key: &str, text: &str) -> (String, String) {
+    (key.to_owned(), text.to_owned())
+}
+
 async fn opened() -> Result<IndexedDb, Fault> {
     IndexedDb::open_named(&ids::fresh(), 1).await
 }
 
 async fn check(store: &impl Store) -> Result<(), Fault> {
-    assert_eq!(store.all().await?, Vec::<String>::new());
+    assert_eq!(store.all().await?, []);
     assert_eq!(store.get("b").await?, None);
     store.put("b", "{\"n\":1}").await?;
     store.put("a", "{\"n\":2}").await?;
     store.put("b", "{\"n\":3}").await?;
-    assert_eq!(store.all().await?, ["{\"n\":2}", "{\"n\":3}"]);
+    assert_eq!(store.all().await?, [pair("a", "{\"n\":2}"), pair("b", "{\"n\":3}")]);
     assert_eq!(store.get("b").await?.as_deref(), Some("{\"n\":3}"));
     store.delete("b").await?;
     store.delete("b").await?;
     assert_eq!(store.get("b").await?, None);
-    assert_eq!(store.all().await?, ["{\"n\":2}"]);
+    assert_eq!(store.all().await?, [pair("a", "{\"n\":2}")]);
 
     assert_eq!(store.photo(SHA256).await?, None);
     store.put_photo(SHA256, "image/jpeg", &bytes()).await?;
     assert_eq!(store.photo(SHA256).await?, Some(photo()));
     store.delete_photo(SHA256).await?;
     assert_eq!(store.photo(SHA256).await?, None);
+
+    assert_eq!(store.drafts().await?, []);
+    store.put_draft("b length", "0").await?;
+    store.put_draft("a length", "1").await?;
+    store.put_draft("b length", "0,3").await?;
+    assert_eq!(store.drafts().await?, [pair("a length", "1"), pair("b length", "0,3")]);
+    store.delete_draft("b length").await?;
+    store.delete_draft("b length").await?;
+    assert_eq!(store.drafts().await?, [pair("a length", "1")]);
+    assert_eq!(store.all().await?, [pair("a", "{\"n\":2}")]);
 
     store.put_with_photo("c", "{\"n\":4}", SHA256, "image/jpeg", &bytes()).await?;
     assert_eq!(store.get("c").await?.as_deref(), Some("{\"n\":4}"));
@@ -69,7 +83,7 @@ async fn what_is_kept_survives_reopening() -> Result<(), Fault> {
     first.put_with_photo("a", "{}", SHA256, "image/jpeg", &bytes()).await?;
     drop(first);
     let second = IndexedDb::open_named(&name, 1).await?;
-    assert_eq!(second.all().await?, ["{}"]);
+    assert_eq!(second.all().await?, [pair("a", "{}")]);
     assert_eq!(second.photo(SHA256).await?, Some(photo()));
     Ok(())
 }
@@ -79,7 +93,7 @@ async fn record_that_is_no_json_is_given_back_as_it_is() -> Result<(), Fault> {
     let store = opened().await?;
     store.put("a", "{\"broken\":").await?;
     store.put("b", "").await?;
-    assert_eq!(store.all().await?, ["{\"broken\":", ""]);
+    assert_eq!(store.all().await?, [pair("a", "{\"broken\":"), pair("b", "")]);
     Ok(())
 }
 
@@ -89,7 +103,7 @@ async fn record_that_is_no_text_hides_no_other() -> Result<(), Box<dyn std::erro
     let store = IndexedDb::open_named(&name, 1).await?;
     store.put("b", "{}").await?;
     put_strange(&name, "examinations", "a", 7.0).await?;
-    assert_eq!(store.all().await?, ["7", "{}"]);
+    assert_eq!(store.all().await?, [pair("a", "7"), pair("b", "{}")]);
     Ok(())
 }
 
@@ -118,10 +132,10 @@ async fn older_edition_gives_way_and_says_that_it_is_old() -> Result<(), Fault> 
     let older = IndexedDb::open_named(&name, 1).await?;
     older.put("a", "{}").await?;
     let newer = IndexedDb::open_named(&name, 2).await?;
-    assert_eq!(newer.all().await?, ["{}"]);
+    assert_eq!(newer.all().await?, [pair("a", "{}")]);
     assert_eq!(older.put("b", "{}").await, Err(Fault::Newer));
     assert_eq!(older.all().await, Err(Fault::Newer));
-    assert_eq!(newer.all().await?, ["{}"]);
+    assert_eq!(newer.all().await?, [pair("a", "{}")]);
     assert_eq!(IndexedDb::open_named(&name, 1).await.err(), Some(Fault::Newer));
     Ok(())
 }
@@ -134,7 +148,7 @@ async fn window_that_gives_no_way_is_named_and_later_no_obstacle() -> Result<(),
     holding.close();
     let store = IndexedDb::open_named(&name, 2).await?;
     store.put("a", "{}").await?;
-    assert_eq!(store.all().await?, ["{}"]);
+    assert_eq!(store.all().await?, [pair("a", "{}")]);
     Ok(())
 }
 
@@ -149,7 +163,7 @@ async fn browser_that_gives_no_answer_is_not_waited_for() -> Result<(), Box<dyn 
     deletion.await?;
     let store = IndexedDb::open_named(&name, 1).await?;
     store.put("a", "{}").await?;
-    assert_eq!(store.all().await?, ["{}"]);
+    assert_eq!(store.all().await?, [pair("a", "{}")]);
     Ok(())
 }
 
@@ -164,7 +178,7 @@ async fn connection_cut_without_a_word_is_made_anew() -> Result<(), Box<dyn std:
     js_sys::eval(CUT_ONCE).map_err(|error| format!("{error:?}"))?;
     store.put("a", "{}").await?;
     js_sys::eval(CUT_ONCE).map_err(|error| format!("{error:?}"))?;
-    assert_eq!(store.all().await?, ["{}"]);
+    assert_eq!(store.all().await?, [pair("a", "{}")]);
     Ok(())
 }
 
@@ -186,7 +200,7 @@ async fn with_one_record() -> Result<IndexedDb, JsValue> {
 }
 
 async fn is_as_before(store: &IndexedDb) {
-    assert_eq!(store.all().await, Ok(vec!["before".to_owned()]));
+    assert_eq!(store.all().await, Ok(vec![pair("a", "before")]));
     assert_eq!(store.photo(SHA256).await, Ok(None));
 }
 

@@ -5,13 +5,15 @@
 mod bench;
 mod cable;
 mod copper;
-mod decisions;
 mod inside;
 mod live;
 mod marking;
 mod plug;
 mod properties;
 mod readings;
+mod risk;
 mod sockets;
+mod sources;
 mod typed;
+mod walk;
 mod what_it_says;

@@ -79,7 +79,7 @@ fn answer(ask: Ask) -> BoxedStrategy<Answer> {
         Ask::Printed(_) => print().prop_map(Answer::Printed).boxed(),
         Ask::Count(least, most) => (least..=most.min(40)).prop_map(Answer::Count).boxed(),
     };
-    let flags = select(vec![Answer::Nothing, Answer::CannotTell, Answer::Refused, Answer::Later]);
+    let flags = select(vec![Answer::Nothing, Answer::CannotTell, Answer::Refused, Answer::NoTool, Answer::Later]);
     prop_oneof![9 => own, 1 => flags].boxed()
 }
 

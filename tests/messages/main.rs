@@ -2,6 +2,8 @@
 
 #![expect(clippy::expect_used, reason = "a test that cannot find its words must stop")]
 
+mod bars;
+mod moments;
 mod places;
 mod refusals;
 mod statement;

@@ -33,13 +33,15 @@ fn joined(told: impl Iterator<Item = String>) -> String {
 fn asked(question: &Question) -> String {
     let words = question_words::of(question);
     let mut told = format!("{} [{}]\n", words.asks, question.id);
+    line(&mut told, "topic", words.topic);
     line(&mut told, "caution", words.caution);
     line(&mut told, "look", words.look);
     line(&mut told, "why", words.why);
     for answer in words.answers {
         line(&mut told, answer.answer, answer.says);
     }
-    line(&mut told, if words.answers.is_empty() { "typed" } else { "none of them" }, words.says);
+    let label = if question.answers().is_empty() { "typed" } else { "none of them" };
+    line(&mut told, label, words.says);
     if let Ask::Measure { instruments, .. } = question.ask {
         let names: Vec<_> = instruments.iter().copied().map(instrument::name).collect();
         line(&mut told, "read with", &names.join("; "));

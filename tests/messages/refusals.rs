@@ -4,7 +4,7 @@ use core::fmt::Write as _;
 
 use plugwary::domain::instrument::Instrument;
 use plugwary::domain::quantity::Unit;
-use plugwary::record::{EntryFault, RecordFault, Said};
+use plugwary::record::{EntryFault, Misfit, RecordFault, Said};
 use plugwary::words::faults;
 use plugwary::words::input_problem::InputProblem;
 use plugwary::words::typed::{parse_count, parse_reading};
@@ -47,14 +47,16 @@ fn every_refusal_of_typing_reads_as_accepted() {
 
 #[test]
 fn every_refusal_of_a_file_reads_as_accepted() {
-    let what = "EOF while parsing an object".to_owned();
     let record = [
         RecordFault::TooLarge,
         RecordFault::TooDeep,
         RecordFault::Foreign,
         RecordFault::Newer { version: Said::from("7") },
-        RecordFault::Damaged { line: 3, column: 14, what },
-        RecordFault::Form { line: 3, column: 14, what: "missing field `sample`".to_owned() },
+        RecordFault::Damaged { line: 3, column: 14 },
+        RecordFault::Form { line: 3, column: 14, misfit: Misfit::Missing(Said::from("sample")) },
+        RecordFault::Form { line: 3, column: 14, misfit: Misfit::Unknown(Said::from("smell")) },
+        RecordFault::Form { line: 3, column: 14, misfit: Misfit::Twice(Said::from("sample")) },
+        RecordFault::Form { line: 3, column: 14, misfit: Misfit::AnotherSort },
         RecordFault::Field { field: "kind", takes: "extension-lead or cord-set", got: Said::from("kettle") },
         RecordFault::TooLong { field: "origin" },
         RecordFault::TooManyAnswers,

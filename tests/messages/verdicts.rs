@@ -75,5 +75,5 @@ fn finding(outcome: Conformity, severity: Severity) -> Finding {
         reason: Reason::CouldNotTell,
         evidence: Vec::new(),
     };
-    Finding { code: "any", place: Place::Plug, judgement, against: &[], asks: &[] }
+    Finding { code: "any", place: Place::Plug, judgement, against: Vec::new(), asks: &[] }
 }

@@ -4,7 +4,7 @@ use plugwary::domain::physics::heating::{Heat, LoadedFlex, Steady, judge};
 use plugwary::domain::quantity::{
     Measurand, ResistancePerLength, amperes, degrees_celsius, millimetres, ohms_per_kilometre, square_millimetres,
 };
-use plugwary::domain::standard::{bs7671, bs7671_flex, iec60287};
+use plugwary::domain::standard::{bs7671, bs7671_flex, iec60287::StillAir};
 use uom::si::f64::TemperatureInterval;
 use uom::si::linear_power_density::watt_per_meter;
 use uom::si::ratio::ratio;
@@ -14,8 +14,7 @@ use crate::near::{near, near_part, prints};
 
 /// Loss of a cable in W/m.
 fn loss(diameter_mm: f64, rise: f64) -> f64 {
-    iec60287::loss_to_still_air(millimetres(diameter_mm), TemperatureInterval::new::<kelvin>(rise))
-        .get::<watt_per_meter>()
+    StillAir::around(millimetres(diameter_mm)).loss(TemperatureInterval::new::<kelvin>(rise)).get::<watt_per_meter>()
 }
 
 /// A flex whose two loaded cores have `each` Ω/km at 20 °C.

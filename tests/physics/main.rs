@@ -8,11 +8,13 @@
 
 mod adiabatic;
 mod conductor;
+mod conformance;
 mod example;
 mod fault;
+mod gum;
 mod heating;
 mod iec60228;
+mod instrument;
 mod metal;
 mod near;
-mod propagation;
 mod reference;

@@ -1,8 +1,9 @@
 //! A reference wire that does not read what it should, and what may be behind it.
 
 use plugwary::domain::physics::conductor::in_series;
-use plugwary::domain::physics::reference::{Cause, Reference, Size, usual_clips};
+use plugwary::domain::physics::reference::{Cause, Reference, Size};
 use plugwary::domain::quantity::{Area, ElectricalResistance, Measurand, metres, ohms, square_millimetres};
+use plugwary::domain::standard::practice;
 use plugwary::domain::uncertainty::Measured;
 use uom::si::ratio::ratio;
 
@@ -83,7 +84,7 @@ fn a_sound_wire_at_its_limit_agrees() {
     let read = |of_clips: f64| ohms(0.0267 * 1.2 + of_clips);
     for clips in [0.0, 0.005] {
         let reference =
-            Reference { read: Measured::new(read(clips), ohms(0.0003)), clips: usual_clips(), ..invented() };
+            Reference { read: Measured::new(read(clips), ohms(0.0003)), clips: practice::clips(), ..invented() };
         assert!(reference.check().agrees(), "{:?}", reference.check());
         assert_eq!(reference.ranked().first().unwrap().0, Cause::AsSaid);
     }

@@ -75,14 +75,14 @@ fn an_id_that_is_left_out_is_the_same_for_the_same_text_only() {
 }
 
 #[test]
-fn a_reading_takes_its_step_from_the_digits_and_its_instrument_from_the_question() {
+fn a_reading_takes_its_step_from_the_digits_and_the_least_exact_instrument_of_its_question() {
     let record = case("cut-open-lead.json");
     let answer = record.examination.answer(question("core-resistance"), Target::Core(Core::Line));
     let expected = Reading {
         shown: Shown::Value(Amount::new(0.031, Unit::Ohm)),
         step: Amount::new(0.0001, Unit::Ohm),
         unit: Unit::Ohm,
-        instrument: Instrument::FourWireMeter,
+        instrument: Instrument::HandMeter,
         typed: "0.0310".to_owned(),
     };
     assert_eq!(answer, Some(&Answer::Reading(expected)));

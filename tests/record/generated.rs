@@ -71,7 +71,7 @@ fn answer(ask: Ask) -> BoxedStrategy<Answer> {
         Ask::Printed(_) => text().prop_map(Answer::Printed).boxed(),
         Ask::Count(least, most) => (least..=most).prop_map(Answer::Count).boxed(),
     };
-    let flags = select(vec![Answer::Nothing, Answer::CannotTell, Answer::Refused, Answer::Later]);
+    let flags = select(vec![Answer::Nothing, Answer::CannotTell, Answer::Refused, Answer::NoTool, Answer::Later]);
     prop_oneof![4 => own, 1 => flags].boxed()
 }
 

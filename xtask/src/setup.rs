@@ -6,6 +6,7 @@ use crate::{
     Trouble,
     browser::{self, Browser},
     debian::Debian,
+    python,
     shell::Shell,
     toolchain, tools,
 };
@@ -19,6 +20,8 @@ pub enum Piece {
     Brotli,
     /// A browser with its driver.
     Browser,
+    /// Python with the libraries that are asked for a second opinion.
+    Python,
     /// The tool that puts the built files together.
     Trunk,
     /// The bindings between wasm and the browser, and the test runner.
@@ -28,8 +31,8 @@ pub enum Piece {
 }
 
 /// All pieces, in the order in which they are best prepared.
-const PIECES: [Piece; 6] =
-    [Piece::Toolchain, Piece::Brotli, Piece::Browser, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt];
+const PIECES: [Piece; 7] =
+    [Piece::Toolchain, Piece::Brotli, Piece::Browser, Piece::Python, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt];
 
 /// The machine as far as it has been prepared.
 pub struct Setup {
@@ -88,6 +91,7 @@ impl Setup {
                 self.browser = Some(browser::prepare(&self.shell, &self.debian)?);
                 Ok(())
             }
+            Piece::Python => python::prepare(&self.shell),
             Piece::Trunk => tools::trunk(&self.shell),
             Piece::WasmBindgen => tools::wasm_bindgen(&self.shell),
             Piece::WasmOpt => tools::wasm_opt(&self.shell),

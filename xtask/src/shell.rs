@@ -3,8 +3,9 @@
 use std::{
     env,
     ffi::{OsStr, OsString},
+    io,
     path::{Path, PathBuf},
-    process::{Command, Stdio},
+    process::{Command, ExitStatus, Stdio},
 };
 
 use crate::Trouble;
@@ -90,12 +91,61 @@ pub fn answer(command: &mut Command) -> Option<String> {
     output.status.success().then(|| String::from_utf8_lossy(&output.stdout).trim().to_owned())
 }
 
+/// Runs two programs, the second with what the first prints as its input.
+///
+/// # Errors
+/// When either cannot be started or reports failure.
+pub fn pipe(from: &mut Command, into: &mut Command) -> Result<(), Trouble> {
+    let [first, second] = [&*from, &*into].map(name);
+    let cannot = |name: &str, trouble: io::Error| format!("cannot run {name}: {trouble}");
+    let mut writing =
+        from.stdin(Stdio::null()).stdout(Stdio::piped()).spawn().map_err(|trouble| cannot(&first, trouble))?;
+    let printed = writing.stdout.take().map_or_else(Stdio::null, Stdio::from);
+    let read = into.stdin(printed).status();
+    // The reader's end of the pipe is closed before the writer is waited for: one that has more to say must not wait for ever.
+    into.stdin(Stdio::null());
+    let written = writing.wait().map_err(|trouble| cannot(&first, trouble))?;
+    succeeded(&second, read.map_err(|trouble| cannot(&second, trouble))?)?;
+    succeeded(&first, written)
+}
+
 /// Runs a program to its end, with its output on our terminal.
 ///
 /// # Errors
 /// When the program cannot be started or reports failure.
 pub fn run(command: &mut Command) -> Result<(), Trouble> {
-    let name = command.get_program().to_string_lossy().into_owned();
+    let name = name(command);
     let status = command.stdin(Stdio::null()).status().map_err(|trouble| format!("cannot run {name}: {trouble}"))?;
+    succeeded(&name, status)
+}
+
+fn name(command: &Command) -> String {
+    command.get_program().to_string_lossy().into_owned()
+}
+
+fn succeeded(name: &str, status: ExitStatus) -> Result<(), Trouble> {
     if status.success() { Ok(()) } else { Err(format!("{name}: {status}")) }
+}
+
+#[cfg(all(test, unix))]
+mod tests {
+    use super::*;
+
+    fn say(text: &str) -> Command {
+        let mut command = Command::new("sh");
+        command.args(["-c", text]);
+        command
+    }
+
+    #[test]
+    fn either_end_of_a_pipe_can_fail() {
+        assert_eq!(pipe(&mut say("echo word"), &mut say("read word && test $word = word")), Ok(()));
+        assert!(pipe(&mut say("echo word; exit 3"), &mut say("cat >&2")).is_err_and(|trouble| trouble.contains('3')));
+        assert!(pipe(&mut say("echo word"), &mut say("exit 4")).is_err_and(|trouble| trouble.contains('4')));
+    }
+
+    #[test]
+    fn a_writer_whose_reader_is_gone_ends_too() {
+        assert!(pipe(&mut say("while echo word; do :; done"), &mut say("exit 0")).is_err());
+    }
 }

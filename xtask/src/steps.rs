@@ -3,9 +3,9 @@
 use std::{cell::OnceCell, path::PathBuf, process::Command};
 
 use crate::{
-    Trouble, budget, release,
+    Trouble, budget, python, release,
     setup::{Piece, Setup},
-    shell::{Shell, run},
+    shell::{Shell, pipe, run},
 };
 
 /// One kind of test.
@@ -25,11 +25,17 @@ const APP: [&str; 2] = ["--target", "wasm32-unknown-unknown"];
 const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
-pub const STEPS: [Step; 12] = [
+pub const STEPS: [Step; 13] = [
     Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
     Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
     Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
     Step { name: "test-engine", about: "tests and examples of the engine", needs: &[], run: test_engine },
+    Step {
+        name: "second-opinion",
+        about: "the engine's arithmetic agrees with other people's libraries",
+        needs: &[Piece::Python],
+        run: second_opinion,
+    },
     Step { name: "doc", about: "the engine's documentation has no gaps or dead links", needs: &[], run: doc },
     Step {
         name: "lint-tools",
@@ -40,7 +46,7 @@ pub const STEPS: [Step; 12] = [
     Step { name: "test-tools", about: "tests of these commands", needs: &[], run: test_tools },
     Step {
         name: "lint-app",
-        about: "clippy on the app, as compiled for the browser",
+        about: "clippy on the app and the press, as compiled for the browser",
         needs: &[Piece::Toolchain],
         run: lint_app,
     },
@@ -53,7 +59,7 @@ pub const STEPS: [Step; 12] = [
     Step { name: "release", about: "the app builds for release", needs: &release::PIECES, run: build },
     Step {
         name: "size",
-        about: "the first load is within its budget",
+        about: "the first load and what is loaded later are within their budgets",
         needs: &[Piece::Toolchain, Piece::Brotli, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt],
         run: size,
     },
@@ -116,6 +122,11 @@ fn test_engine(bench: &Bench) -> Result<(), Trouble> {
     run(bench.cargo(&[&["test"], &ENGINE]).env("PROPTEST_RNG_SEED", "2026"))
 }
 
+fn second_opinion(bench: &Bench) -> Result<(), Trouble> {
+    let mut answers = bench.cargo(&[&["run", "--quiet", "--example", "second-opinion"], &ENGINE]);
+    pipe(&mut answers, python::python(bench.shell())?.arg("tests/second_opinion/compare.py"))
+}
+
 fn doc(bench: &Bench) -> Result<(), Trouble> {
     run(bench.cargo(&[&["doc", "--no-deps"], &ENGINE]).env("RUSTDOCFLAGS", "-D warnings"))
 }
@@ -129,7 +140,7 @@ fn test_tools(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn lint_app(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[&["clippy", "--lib", "--bins"], bench.browser_tests(), &APP, &DENY]))
+    run(&mut bench.cargo(&[&["clippy", "--lib", "--bins", "--features", "press"], bench.browser_tests(), &APP, &DENY]))
 }
 
 fn test_browser(bench: &Bench) -> Result<(), Trouble> {

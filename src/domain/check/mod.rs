@@ -19,6 +19,8 @@ use super::question::Question;
 use super::sample::{Equipment, Place};
 use super::standard::Clause;
 use super::view::View;
+use inside::opening::OPENED;
+use live::competence::{LIVE_COMPETENT, may_energise};
 pub use ruling::Ruling;
 
 /// One thing that can be wrong.
@@ -38,7 +40,7 @@ pub struct Check {
     pub judge: Judge,
     /// The questions that inform it, the most telling first.
     pub asks: &'static [&'static Question],
-    /// What it is held against.
+    /// What it is held against, in whichever market; a finding keeps what holds where the sample is sold.
     pub against: &'static [Clause],
     /// What looking costs and how often it finds something.
     pub prospect: Prospect,
@@ -78,7 +80,23 @@ impl Check {
         } else {
             Judgement::does_not_apply(self.severity)
         };
-        Finding { code: self.code, place: self.place, judgement, against: self.against, asks: self.asks }
+        let judgement = match judgement.outcome {
+            Conformity::Conforms if self.is_shut(view) => Judgement::not_examined(self.severity),
+            Conformity::Conforms
+            | Conformity::Inconclusive
+            | Conformity::Nonconforming
+            | Conformity::NotApplicable
+            | Conformity::NotExamined => judgement,
+        };
+        let against = self.against.iter().copied().filter(|clause| clause.holds_in(view.market())).collect();
+        Finding { code: self.code, place: self.place, judgement, against, asks: self.asks }
+    }
+
+    /// Whether the body stays closed that one would look into, or nobody may energise what is tried live. Whatever was found wrong
+    /// there stands all the same; what was found in order does not, for it cannot have been looked at as it must be.
+    fn is_shut(&self, view: &View) -> bool {
+        (self.asks.contains(&OPENED) && view.one(OPENED) == Some("stays-closed"))
+            || (self.asks.contains(&LIVE_COMPETENT) && !may_energise(view))
     }
 
     fn by_answer(&self, view: &View, question: &'static Question, table: &[(&str, Ruling)]) -> Judgement {

@@ -2,7 +2,7 @@
 
 use crate::domain::decision::{Limit, Probability, Thresholds};
 use crate::domain::examination::Answer;
-use crate::domain::finding::{Basis, Bearing, Bound, Conformity, Evidence, Favour, Judgement, Reason, Severity};
+use crate::domain::finding::{Basis, Bearing, Conformity, Evidence, Favour, Judgement, Reason, Severity};
 use crate::domain::quantity::Measurand;
 use crate::domain::question::{Question, Target};
 use crate::domain::uncertainty::Measured;
@@ -84,6 +84,7 @@ impl Judgement {
                 | Answer::Printed(_)
                 | Answer::Nothing
                 | Answer::Count(_)
+                | Answer::NoTool
                 | Answer::Later,
             )
             | None => Self::not_examined(severity),
@@ -196,19 +197,12 @@ pub fn evidence<Q: Measurand>(
     let friendly = limit.friendly(measured);
     Evidence {
         target,
+        question: None,
         value,
         u,
-        limit: bound(limit),
+        limit: limit.bound(),
         probability,
         outcome,
         favour: Favour { value: friendly.amount(), holds: limit.holds(friendly), granted: Vec::new() },
-    }
-}
-
-fn bound<Q: Measurand>(limit: &Limit<Q>) -> Bound {
-    match *limit {
-        Limit::AtLeast(low) => Bound::AtLeast(low.amount()),
-        Limit::AtMost(high) => Bound::AtMost(high.amount()),
-        Limit::Between(low, high) => Bound::Between(low.amount(), high.amount()),
     }
 }

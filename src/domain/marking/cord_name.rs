@@ -52,11 +52,11 @@ fn tail(tokens: &[Token], start: usize) -> usize {
 
 /// A type by number, `60227 IEC 53` or `227IEC52`: how many tokens it takes, and the type where the number is known.
 pub(super) fn numbered_type_at(tokens: &[Token], at: usize) -> Option<(Option<&'static CordType>, usize)> {
-    let publication = tokens.get(at)?.number()?.whole_number()?;
-    let is_known = matches!(publication, 227 | 60227 | 245 | 60245);
-    if !is_known || tokens.get(at + 1)?.word()? != "IEC" {
+    let publication = tokens.get(at)?.number()?;
+    if tokens.get(at + 1)?.word()? != "IEC" {
         return None;
     }
+    let publication = publication.whole_number().filter(|number| matches!(number, 227 | 60227 | 245 | 60245))?;
     let number = tokens.get(at + 2)?.number()?.whole_number()?;
     Some((cord_type::by_number(publication, number), 3))
 }

@@ -165,7 +165,7 @@ fn end_of_word(plain: &impl Fn(usize) -> char, start: usize) -> usize {
 
 /// The print in plain characters, each with its place.
 fn glyphs(print: &str) -> Vec<Glyph> {
-    let mut glyphs = Vec::new();
+    let mut glyphs = Vec::with_capacity(print.len());
     for (from, printed) in print.char_indices() {
         let to = from + printed.len_utf8();
         let mut push = |plain| glyphs.push(Glyph { plain, from, to });

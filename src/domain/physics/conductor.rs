@@ -75,6 +75,9 @@ impl SelfCheck {
 
 /// Cores joined at both ends against the cores alone: `1/Σ(1/R)`. It sees a slip in one reading and a resistance common to all, such
 /// as leads; it is blind to a factor common to all. `None` for no core at all.
+///
+/// Each reading's doubt is taken as its own. One meter's scale error would cancel and leave less doubt, but a maker's part of the
+/// reading is not all scale: taken so, the check is slow to accuse.
 pub fn joined(alone: &[Measured<ElectricalResistance>], read: Measured<ElectricalResistance>) -> Option<SelfCheck> {
     let conductance: f64 = alone.iter().map(|core| 1.0 / core.value.base()).sum();
     let together = ElectricalResistance::from_base(1.0 / conductance);

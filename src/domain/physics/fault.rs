@@ -15,10 +15,11 @@ use uom::si::time::second;
 
 use crate::domain::quantity::{
     ElectricCurrent, ElectricPotential, ElectricalResistance, Length, ResistancePerLength, amperes, degrees_celsius,
-    ohms, volts,
+    ohms,
 };
 use crate::domain::standard::adiabatic::{Melts, Withstand};
 use crate::domain::standard::bs1362::{GATES_OF_13_A, fusing_current, non_fusing_current};
+use crate::domain::standard::bs7671_shock::nominal_voltage;
 
 /// The adiabatic law tells nothing of longer times: heat leaks out of the core.
 const LONGEST_ADIABATIC: f64 = 5.0;
@@ -69,7 +70,7 @@ impl Fault {
 
     /// The current at 0.95 times 230 V.
     pub fn current(&self) -> ElectricCurrent {
-        VOLTAGE_FACTOR * volts(230.0) / self.loop_resistance()
+        VOLTAGE_FACTOR * nominal_voltage() / self.loop_resistance()
     }
 
     /// What the metal at the end of the flex is lifted to: along the earth core and half of the fixed wiring.

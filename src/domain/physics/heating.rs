@@ -17,7 +17,8 @@ use uom::si::temperature_interval::kelvin;
 use crate::domain::quantity::{
     Area, ElectricCurrent, Length, Measurand, ResistancePerLength, ThermodynamicTemperature, amperes, degrees_celsius,
 };
-use crate::domain::standard::{bs7671_flex, iec60287};
+use crate::domain::standard::iec60287::{self, StillAir};
+use crate::domain::standard::{bs7671_flex, en50525};
 
 /// What the air between the cores adds to the thermal resistance of the flex, K·m/W.
 const AIR_BETWEEN_CORES: f64 = 0.10;
@@ -39,9 +40,9 @@ pub const fn deviation_of_current() -> f64 {
     DEVIATION_OF_CURRENT
 }
 
-/// The conductor temperature that a flex of polyvinyl chloride is made for (read).
-pub fn most_for_pvc() -> ThermodynamicTemperature {
-    degrees_celsius(70.0)
+/// The part of the rise that the model may be wrong by, either way.
+pub const fn margin_of_rise() -> f64 {
+    MARGIN_OF_RISE
 }
 
 /// A flex with two cores that carry the current.
@@ -111,42 +112,61 @@ impl LoadedFlex {
 
     /// Where a steady current leads in a room.
     pub fn steady(&self, current: ElectricCurrent, room: ThermodynamicTemperature) -> Steady {
-        let settles = self.balanced_at(SEARCH_LIMIT, room).current >= current;
+        let cooling = self.cooling(room);
+        let settles = cooling.balanced_at(SEARCH_LIMIT).current >= current;
         if !settles {
             return Steady::Never;
         }
-        let rise = halve(|rise| self.balanced_at(rise, room).current < current);
-        Steady::At(self.balanced_at(rise, room).conductor)
+        let rise = halve(|rise| cooling.balanced_at(rise).current < current);
+        Steady::At(cooling.balanced_at(rise).conductor)
     }
 
     /// The current that brings the conductors to a temperature.
     pub fn current_for(&self, conductor: ThermodynamicTemperature, room: ThermodynamicTemperature) -> ElectricCurrent {
-        let rise = halve(|rise| self.balanced_at(rise, room).conductor < conductor);
-        self.balanced_at(rise, room).current
+        let cooling = self.cooling(room);
+        let rise = halve(|rise| cooling.balanced_at(rise).conductor < conductor);
+        cooling.balanced_at(rise).current
     }
 
-    /// The state in which the flex gives away all the heat it makes while its surface is `rise` kelvin above the room. The heat
-    /// given away fixes the conductors' temperature, that their resistance, and that the current: nothing is left to search for.
-    fn balanced_at(&self, rise: f64, room: ThermodynamicTemperature) -> Balance {
-        let heat = iec60287::loss_to_still_air(self.diameter, TemperatureInterval::new::<kelvin>(rise));
-        let conductor =
-            ThermodynamicTemperature::from_base(room.base() + rise + self.rise_inside(heat).get::<kelvin>());
-        let coefficient = iec60287::copper_coefficient().get::<per_kelvin>();
-        let warm = self.cores.base() * (1.0 + coefficient * (conductor.base() - degrees_celsius(20.0).base()));
-        Balance { conductor, current: amperes(libm::sqrt(heat.get::<watt_per_meter>() / warm)) }
-    }
-
-    /// How much warmer the conductors are than the surface.
-    fn rise_inside(&self, heat: LinearPowerDensity) -> TemperatureInterval {
-        let wire = self.wire().min(self.diameter.base());
-        let through_pvc = iec60287::rise_across_pvc(heat / 2.0, self.diameter, Length::from_base(wire));
-        through_pvc + TemperatureInterval::new::<kelvin>(heat.get::<watt_per_meter>() * AIR_BETWEEN_CORES)
+    /// What does not change while the flex warms.
+    fn cooling(&self, room: ThermodynamicTemperature) -> Cooling {
+        let wire = Length::from_base(self.wire().min(self.diameter.base()));
+        let half_a_watt = LinearPowerDensity::new::<watt_per_meter>(0.5);
+        let through_pvc = iec60287::rise_across_pvc(half_a_watt, self.diameter, wire).get::<kelvin>();
+        Cooling {
+            air: StillAir::around(self.diameter),
+            inside: through_pvc + AIR_BETWEEN_CORES,
+            cores: self.cores,
+            room,
+        }
     }
 
     /// Diameter, in metres, of a round copper wire with the resistance of one core.
     fn wire(&self) -> f64 {
         let area: Area = iec60287::copper_resistivity() / (self.cores / 2.0);
         libm::sqrt(4.0 * area.base() / core::f64::consts::PI)
+    }
+}
+
+/// How a flex gives away its heat.
+struct Cooling {
+    air: StillAir,
+    /// How much warmer the conductors are than the surface, K·m/W.
+    inside: f64,
+    /// Resistance over length of both loaded cores together, at 20 °C.
+    cores: ResistancePerLength,
+    room: ThermodynamicTemperature,
+}
+
+impl Cooling {
+    /// The state in which the flex gives away all the heat it makes while its surface is `rise` kelvin above the room. The heat
+    /// given away fixes the conductors' temperature, that their resistance, and that the current: nothing is left to search for.
+    fn balanced_at(&self, rise: f64) -> Balance {
+        let heat = self.air.loss(TemperatureInterval::new::<kelvin>(rise)).get::<watt_per_meter>();
+        let conductor = ThermodynamicTemperature::from_base(self.room.base() + rise + heat * self.inside);
+        let coefficient = iec60287::copper_coefficient().get::<per_kelvin>();
+        let warm = self.cores.base() * (1.0 + coefficient * (conductor.base() - degrees_celsius(20.0).base()));
+        Balance { conductor, current: amperes(libm::sqrt(heat / warm)) }
     }
 }
 
@@ -198,7 +218,7 @@ pub fn judge(
 ) -> Heat {
     let (least, most) = between(coolest, hottest, current, room);
     let in_base = |steady: Steady| if let Steady::At(conductor) = steady { conductor.base() } else { f64::INFINITY };
-    if coolest.is_known() && in_base(least) >= most_for_pvc().base() {
+    if coolest.is_known() && in_base(least) >= en50525::hottest_conductor().base() {
         Heat::Overheats
     } else if hottest.is_known() && in_base(most) <= bs7671_flex::conductor().base() {
         Heat::Within

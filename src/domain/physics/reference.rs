@@ -13,7 +13,7 @@ use uom::si::ratio::ratio;
 use super::conductor::SelfCheck;
 use super::metal::Metal;
 use crate::domain::decision::Probability;
-use crate::domain::quantity::{Area, ElectricalResistance, Length, Measurand, Unit, millimetres, ohms};
+use crate::domain::quantity::{Area, ElectricalResistance, Length, Measurand, Unit, millimetres};
 use crate::domain::standard::awg;
 use crate::domain::uncertainty::Measured;
 
@@ -170,9 +170,4 @@ impl Reference {
         let value = self.read.value.base() - beside;
         if least <= value && value <= most { libm::sqrt(core::f64::consts::TAU) / (most - least) } else { 0.0 }
     }
-}
-
-/// What clips add where the cores joined tell nothing: 5 mΩ, give or take 5 (usual practice).
-pub fn usual_clips() -> Measured<ElectricalResistance> {
-    Measured::new(ohms(0.005), ohms(0.005))
 }

@@ -69,6 +69,13 @@ struct Constants {
 pub struct Withstand(f64);
 
 impl Withstand {
+    /// Copper in a flex of PVC, Table 54.3. The 143 of a conductor that lies apart (Table 54.2) never holds inside a flex.
+    pub const COPPER_IN_FLEX: Self = Self(115.0);
+    /// Aluminium in a flex of PVC (memory-high).
+    pub const ALUMINIUM_IN_FLEX: Self = Self(76.0);
+    /// Steel in a flex of PVC (memory-high).
+    pub const STEEL_IN_FLEX: Self = Self(42.0);
+
     /// A printed constant, in A·√s/mm².
     pub const fn printed(k: f64) -> Self {
         Self(k)

@@ -5,7 +5,9 @@
 
 use super::{Clause, Provenance};
 use crate::domain::decision::Limit;
-use crate::domain::quantity::{Area, ElectricCurrent, Length, amperes, millimetres, square_millimetres};
+use crate::domain::quantity::{
+    Area, ElectricCurrent, ElectricPotential, Length, amperes, millimetres, square_millimetres, volts,
+};
 use crate::domain::question::Core;
 
 const PUBLICATION: &str = "BS 1363-1";
@@ -17,7 +19,7 @@ const EDITIONS: &str = "1995/2016";
 pub const MARKING: Clause = Clause::new(PUBLICATION, "1995+A2", "7.1", Provenance::Read);
 
 /// A plug has a fuse link to BS 1362 in its line pole: that there is one is read, that the pole is the line pole is memory-high.
-pub const FUSE: Clause = Clause::new(PUBLICATION, EDITIONS, "", Provenance::Read);
+pub const FUSE: Clause = Clause::new(PUBLICATION, EDITIONS, "fuse", Provenance::Read);
 
 /// No live part can be reached; a straight steel pin 1 mm thick and 20 mm long tries it.
 pub const TEST_PIN: Clause = Clause::new(PUBLICATION, EDITIONS, "9 and Figure 1", Provenance::Read);
@@ -31,10 +33,10 @@ pub fn pin_to_edge() -> Limit<Length> {
 }
 
 /// Pins are solid brass, not folded sheet; the plug's cover screws are captive.
-pub const PIN_MAKE: Clause = Clause::new(PUBLICATION, EDITIONS, "12", Provenance::Read);
+pub const PIN_MAKE: Clause = Clause::new(PUBLICATION, EDITIONS, "12, make of pins", Provenance::Read);
 
 /// A plastic earth pin opens the shutters of a plug for a two-core class II cord, and is allowed nowhere else.
-pub const SHUTTER_OPENER: Clause = Clause::new(PUBLICATION, EDITIONS, "12", Provenance::Read);
+pub const SHUTTER_OPENER: Clause = Clause::new(PUBLICATION, EDITIONS, "12, plastic earth pins", Provenance::Read);
 
 /// Line and neutral pins are sleeved (flush with the bare pin's size), since the edition of 1984; the earth pin never is.
 /// That the rule stands near 12.16 and 12.17 is what copies say; the sleeve's own length is memory-low and not asked.
@@ -44,7 +46,7 @@ pub const SLEEVES: Clause = Clause::new(PUBLICATION, EDITIONS, "12.16/12.17", Pr
 pub const GAUGE: Clause = Clause::new(PUBLICATION, EDITIONS, "12/13 and Figure 5", Provenance::Read);
 
 /// Pins twisted with 1 N·m for 60 s each way still fit the gauge.
-pub const PIN_TWIST: Clause = Clause::new(PUBLICATION, "2016/2023", "", Provenance::Read);
+pub const PIN_TWIST: Clause = Clause::new(PUBLICATION, "2016/2023", "pin twist", Provenance::Read);
 
 /// Width of a pin.
 pub const PIN_WIDTH: Clause = Clause::new(PUBLICATION, EDITIONS, "Figure 4a", Provenance::MemoryHigh);
@@ -89,7 +91,7 @@ pub fn pin_spacing() -> Limit<Length> {
 /// The cord is held: 25 pulls of 60 N for 1 s each, then a twist, move it by 2 mm at most. A type test: shown, never asked.
 pub const CORD_ANCHORAGE: Clause = Clause::new(PUBLICATION, EDITIONS, "cord anchorage", Provenance::MemoryMedium);
 
-/// Insulation of a new plug: at least 5 MΩ at 500 V d.c.
+/// Insulation of a new plug at 500 V d.c.: the same 5 MΩ as of a socket, which stand with BS 1363-2.
 pub const INSULATION: Clause = Clause::new(PUBLICATION, EDITIONS, "15", Provenance::MemoryHigh);
 
 /// Table 2: cross-section of the flex, rating of the plug, largest fuse.
@@ -105,6 +107,26 @@ const ROWS: [(f64, f64, f64); 5] =
 /// The rating of every 13 A plug, and the largest there is.
 pub fn largest_rating() -> ElectricCurrent {
     amperes(13.0)
+}
+
+/// The voltage that plugs are made for; watts printed without volts are held at it.
+pub fn rated_voltage() -> ElectricPotential {
+    volts(250.0)
+}
+
+/// Every row of Table 2: the size of the flex, and the rating of its plug.
+pub fn plug_ratings() -> impl Iterator<Item = (Area, ElectricCurrent)> {
+    ROWS.into_iter().map(|(area, rating, _)| (square_millimetres(area), amperes(rating)))
+}
+
+/// The thickest flex of Table 2, and the thickest that a plug takes.
+pub fn thickest_flex() -> Area {
+    square_millimetres(1.5)
+}
+
+/// The fuse that Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
+pub fn inrush_fuse() -> ElectricCurrent {
+    amperes(5.0)
 }
 
 /// The smallest cross-section that Table 2 allows for a current; `None` above 13 A.

@@ -17,6 +17,16 @@ pub fn cord_rating(area: Area) -> Option<ElectricCurrent> {
     CORD_RATINGS.into_iter().rev().find(|&(row, _)| area >= square_millimetres(row)).map(|(_, rating)| amperes(rating))
 }
 
+/// Every size of Table 4F3A, the thinnest first.
+pub fn cord_sizes() -> impl Iterator<Item = Area> {
+    CORD_RATINGS.into_iter().map(|(area, _)| square_millimetres(area))
+}
+
+/// The last row of Table 4F3A.
+pub fn thickest_cord() -> Area {
+    square_millimetres(4.0)
+}
+
 /// The smallest cord that may carry `current` all the time; `None` above 32 A.
 pub fn cord_area(current: ElectricCurrent) -> Option<Area> {
     CORD_RATINGS.into_iter().find(|&(_, row)| current <= amperes(row)).map(|(area, _)| square_millimetres(area))

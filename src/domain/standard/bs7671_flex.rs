@@ -5,9 +5,10 @@
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;
 
-use super::{Clause, Provenance};
+use super::{Clause, Provenance, bs7671_shock};
 use crate::domain::quantity::{
-    Area, Measurand, ResistancePerLength, ThermodynamicTemperature, Unit, degrees_celsius, ohms_per_kilometre,
+    Area, ElectricPotential, Measurand, ResistancePerLength, ThermodynamicTemperature, Unit, degrees_celsius,
+    ohms_per_kilometre,
 };
 
 /// Volt drop of flexible cords.
@@ -15,6 +16,11 @@ pub const TABLE_4F3B: Clause = Clause::new("BS 7671", "2018+A2", "Table 4F3B", P
 
 /// The most that an installation should lose on the way, 5 % (3 % for lighting); it is no rule for a lead.
 pub const VOLT_DROP: Clause = Clause::new("BS 7671", "2018+A2", "Appendix 4, 6.4", Provenance::MemoryHigh);
+
+/// What [`VOLT_DROP`] allows at the nominal voltage: 11.5 V.
+pub fn largest_drop() -> ElectricPotential {
+    0.05 * bs7671_shock::nominal_voltage()
+}
 
 /// Rows of Table 4F3B in printed order: mm², mV/A/m (single phase, out and back).
 const DROPS: [(f64, f64); 7] =

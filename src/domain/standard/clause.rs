@@ -1,5 +1,7 @@
 //! Where a number or a rule comes from, and how sure we are of it.
 
+use crate::domain::sample::Market;
+
 /// How a published value reached us. No paywalled standard text was open on the desk.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Provenance {
@@ -37,6 +39,8 @@ pub struct Clause {
     pub clause: &'static str,
     /// How the value reached us.
     pub provenance: Provenance,
+    /// The one market whose law it is; `None` where it holds in all.
+    pub market: Option<Market>,
 }
 
 impl Clause {
@@ -47,11 +51,23 @@ impl Clause {
         clause: &'static str,
         provenance: Provenance,
     ) -> Self {
-        Self { publication, edition, clause, provenance }
+        Self { publication, edition, clause, provenance, market: None }
+    }
+
+    /// The same as law of one market only.
+    #[must_use]
+    pub const fn only_in(mut self, market: Market) -> Self {
+        self.market = Some(market);
+        self
+    }
+
+    /// Whether goods sold in a market are held against it.
+    pub fn holds_in(&self, market: Market) -> bool {
+        self.market.is_none_or(|only| only == market)
     }
 
     /// A fact of the trade that no publication stands behind.
     pub const fn common_practice() -> Self {
-        Self { publication: "", edition: "", clause: "", provenance: Provenance::CommonPractice }
+        Self::new("", "", "", Provenance::CommonPractice)
     }
 }

@@ -214,6 +214,8 @@ pub fn by_number(publication: u32, number: u32) -> Option<&'static CordType> {
 
 /// A type by its national name, in capitals; the dash may be missing.
 pub fn by_name(name: &str) -> Option<&'static CordType> {
-    let plain = |name: &str| name.replace('-', "");
-    NATIONAL.iter().find(|cord| plain(cord.name) == plain(name))
+    fn plain(name: &str) -> impl Iterator<Item = char> {
+        name.chars().filter(|&letter| letter != '-')
+    }
+    NATIONAL.iter().find(|cord| plain(cord.name).eq(plain(name)))
 }

@@ -5,14 +5,21 @@
 //! out: their flat forms have other sizes, and no two-core flex is right on an earthed product. There is no row for 1.25 mm², a UK size.
 
 use super::{Clause, Provenance};
-use crate::domain::quantity::{Area, Length, Measurand, millimetres, square_millimetres};
+use crate::domain::quantity::{
+    Area, Length, Measurand, ThermodynamicTemperature, degrees_celsius, millimetres, square_millimetres,
+};
 
 /// Thickness of insulation and sheath, and mean outer diameter.
 pub const SIZES: Clause = Clause::new("EN 50525-2-11", "2011", "sizes, as IEC 60227-5", Provenance::MemoryHigh);
 
-/// The hottest that a conductor in ordinary PVC may run; the number stands with the heat balance.
+/// The hottest that a conductor in ordinary PVC may run.
 pub const CONDUCTOR_TEMPERATURE: Clause =
     Clause::new("EN 50525-2-11", "2011", "conductor temperature", Provenance::Read);
+
+/// What [`CONDUCTOR_TEMPERATURE`] allows: 70 °C.
+pub fn hottest_conductor() -> ThermodynamicTemperature {
+    degrees_celsius(70.0)
+}
 
 /// What a cord is built for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -63,6 +70,11 @@ const ROWS: [Row; 14] = [
     row(Duty::Ordinary, (5, 1.5), 0.7, 1.1, (9.3, 11.6)),
     row(Duty::Ordinary, (5, 2.5), 0.8, 1.2, (11.2, 13.9)),
 ];
+
+/// Every cord that there is a row for, in printed order.
+pub fn cords() -> impl Iterator<Item = (Duty, u8, Area)> {
+    ROWS.iter().map(|row| (row.duty, row.cores, square_millimetres(row.area)))
+}
 
 /// The sizes of a cord; `None` where there is no such row.
 pub fn sizes(duty: Duty, cores: u8, area: Area) -> Option<Sizes> {

@@ -28,6 +28,9 @@ pub const TABLE_4: Clause = Clause::new("IEC 60228", "2004", "Table 4", Provenan
 /// Factors that bring a resistance to 20 °C.
 pub const ANNEX_A: Clause = Clause::new("IEC 60228", "2004", "Annex A", Provenance::Read);
 
+/// Flexible conductors are of copper: classes 5 and 6 have no aluminium in these sizes.
+pub const COPPER_ONLY: Clause = Clause::new("IEC 60228", "2004", "5.1.1, Tables 3 and 4", Provenance::Read);
+
 /// The surface of a conductor's strands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Coating {
@@ -52,7 +55,8 @@ const CLASS_5_AND_6: [(f64, f64, f64); 7] = [
     (4.0, 4.95, 5.09),
 ];
 
-/// Tables 3 and 4: mm², thickest strand of class 5 and of class 6 in mm.
+/// Tables 3 and 4: mm², thickest strand of class 5 and of class 6 in mm. That of 1.25 mm² is no printed value: it is the one of its
+/// neighbours, for a size that is usually built of 40 wires of 0.20 mm (memory-medium).
 const STRANDS: [(f64, f64, f64); 7] = [
     (0.5, 0.21, 0.16),
     (0.75, 0.21, 0.16),
@@ -62,6 +66,10 @@ const STRANDS: [(f64, f64, f64); 7] = [
     (2.5, 0.26, 0.16),
     (4.0, 0.31, 0.16),
 ];
+
+/// Usual builds of class 5: mm², wires, mm. Resistance decides, so that a build of other wires may be right too.
+const BUILDS: [(f64, u8, f64); 6] =
+    [(0.5, 16, 0.20), (0.75, 24, 0.20), (1.0, 32, 0.20), (1.5, 30, 0.25), (2.5, 50, 0.25), (4.0, 56, 0.30)];
 
 /// Annex A: °C and the factor k(t), for every metal.
 const FACTORS: [(f64, f64); 11] = [
@@ -88,6 +96,16 @@ pub fn class5_maximum(area: Area, coating: Coating) -> Option<ResistancePerLengt
     maximum(&CLASS_5_AND_6, area, coating)
 }
 
+/// Every area of classes 5 and 6, the smallest first.
+pub fn class5_sizes() -> impl Iterator<Item = Area> {
+    CLASS_5_AND_6.into_iter().map(|(area, ..)| square_millimetres(area))
+}
+
+/// The smallest area of classes 5 and 6.
+pub fn class5_smallest() -> Area {
+    square_millimetres(0.5)
+}
+
 /// The largest area of classes 5 and 6 that is no larger than `area`; `None` below the smallest.
 pub fn class5_size_within(area: Area) -> Option<Area> {
     let wanted = area.amount().in_unit(Unit::SquareMillimetre)?;
@@ -98,6 +116,12 @@ pub fn class5_size_within(area: Area) -> Option<Area> {
 /// a doubt and no break by itself.
 pub fn class5_least_copper(area: Area) -> Option<Area> {
     class5_maximum(area, Coating::Plain).map(|maximum| iec60287::copper_resistivity() / maximum)
+}
+
+/// How many wires of which thickness a class 5 conductor usually has; `None` for an area that is not in the table.
+pub fn class5_usual_build(area: Area) -> Option<(u8, Length)> {
+    let wanted = area.amount().in_unit(Unit::SquareMillimetre)?;
+    BUILDS.iter().find(|(size, ..)| (size - wanted).abs() < 1e-3).map(|&(_, wires, wire)| (wires, millimetres(wire)))
 }
 
 /// Thickest strand of a class 5 conductor; `None` for an area that is not in the table.

@@ -43,11 +43,25 @@ pub fn rise_across_pvc(flow: LinearPowerDensity, outer: Length, inner: Length) -
     TemperatureInterval::new::<kelvin>(flow.get::<watt_per_meter>() * per_watt)
 }
 
-/// Heat that a single horizontal cable gives to still air when its surface is warmer by `rise`: `π D h rise^1.25`, `h = Z/D^g + E`.
-pub fn loss_to_still_air(diameter: Length, rise: TemperatureInterval) -> LinearPowerDensity {
-    let (z, e, g) = SINGLE_CABLE;
-    let coefficient = z / libm::pow(diameter.base(), g) + e;
-    let rise = rise.get::<kelvin>().max(0.0);
-    let around = core::f64::consts::PI * diameter.base();
-    LinearPowerDensity::new::<watt_per_meter>(around * coefficient * libm::pow(rise, 1.25))
+/// A single horizontal cable in still air.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StillAir {
+    /// `π D h`, W/(m·K^1.25).
+    loss_at_one_kelvin: f64,
+}
+
+impl StillAir {
+    /// The air around a cable of a diameter: `h = Z/D^g + E`.
+    pub fn around(diameter: Length) -> Self {
+        let (z, e, g) = SINGLE_CABLE;
+        let coefficient = z / libm::pow(diameter.base(), g) + e;
+        Self { loss_at_one_kelvin: core::f64::consts::PI * diameter.base() * coefficient }
+    }
+
+    /// Heat that the cable gives away while its surface is warmer by `rise`: `π D h rise^1.25`.
+    pub fn loss(&self, rise: TemperatureInterval) -> LinearPowerDensity {
+        let rise = rise.get::<kelvin>().max(0.0);
+        let to_the_power = rise * libm::sqrt(libm::sqrt(rise));
+        LinearPowerDensity::new::<watt_per_meter>(self.loss_at_one_kelvin * to_the_power)
+    }
 }

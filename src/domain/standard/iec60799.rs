@@ -25,10 +25,17 @@ pub struct LeastArea {
     pub any_length: Area,
 }
 
+/// Rows in printed order: up to so many A, mm² up to 2 m, mm² at any length.
+const ROWS: [(f64, f64, f64); 4] = [(2.5, 0.5, 0.75), (6.0, 0.75, 0.75), (10.0, 0.75, 1.0), (16.0, 1.0, 1.5)];
+
+/// Every current that there is a row for.
+pub fn currents() -> impl Iterator<Item = ElectricCurrent> {
+    ROWS.into_iter().map(|(current, ..)| amperes(current))
+}
+
 /// The smallest cross-sections for a current; `None` above 16 A.
 pub fn least_area(current: ElectricCurrent) -> Option<LeastArea> {
-    [(2.5, 0.5, 0.75), (6.0, 0.75, 0.75), (10.0, 0.75, 1.0), (16.0, 1.0, 1.5)]
-        .into_iter()
+    ROWS.into_iter()
         .find(|&(row, _, _)| current <= amperes(row))
         .map(|(_, short, any)| LeastArea { short: square_millimetres(short), any_length: square_millimetres(any) })
 }

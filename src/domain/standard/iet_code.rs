@@ -12,12 +12,17 @@ const EDITION: &str = "5th edition, 2020";
 /// Longest lead by cross-section; longer ones with an RCD of 30 mA.
 pub const LEAD_LENGTH: Clause = Clause::new("IET Code of Practice", EDITION, "10.10", Provenance::Read);
 
+/// Rows of the advice: mm², m.
+const LONGEST: [(f64, f64); 3] = [(1.25, 12.0), (1.5, 15.0), (2.5, 25.0)];
+
+/// Every size that the advice speaks of.
+pub fn lead_sizes() -> impl Iterator<Item = Area> {
+    LONGEST.into_iter().map(|(area, _)| square_millimetres(area))
+}
+
 /// The longest advised lead; `None` under 1.25 mm², of which the advice does not speak.
 pub fn longest_lead(area: Area) -> Option<Length> {
-    [(2.5, 25.0), (1.5, 15.0), (1.25, 12.0)]
-        .into_iter()
-        .find(|&(row, _)| area >= square_millimetres(row))
-        .map(|(_, length)| metres(length))
+    LONGEST.into_iter().rev().find(|&(row, _)| area >= square_millimetres(row)).map(|(_, length)| metres(length))
 }
 
 /// Earth continuity of a lead or cord set: no more than 0.1 Ω beyond the resistance of the flex's own protective conductor.

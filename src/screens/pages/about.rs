@@ -14,6 +14,7 @@ pub fn About() -> impl IntoView {
             <p class="way"><Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link></p>
             <h1>{words::ABOUT}</h1>
             {words::ABOUT_PARAGRAPHS.iter().map(|text| view! { <p>{*text}</p> }).collect_view()}
+            <p class="way"><a href="limits.html">{words::LIMITS}</a></p>
             <p class="small">{format!("Rule book {}, edition {}.", RuleBook::CURRENT.edition, env!("CARGO_PKG_VERSION"))}</p>
         </main>
     }

@@ -6,7 +6,7 @@ use leptos::task::spawn_local;
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::{self, Record};
 use crate::screens::platform::file;
-use crate::screens::state::Samples;
+use crate::screens::state::{Samples, Unreadable};
 use crate::screens::way::{Link, Way, Ways};
 use crate::words::{faults, mark, screens as words, verdict};
 
@@ -36,12 +36,13 @@ pub fn AllSamples() -> impl IntoView {
             <ul class="samples">
                 <For each=move || found.get() key=|record| (record.id.clone(), record.changed.clone()) children=|record| view! { <SampleLine record /> } />
             </ul>
+            {move || samples.unreadable().into_iter().map(|one| view! { <UnreadableLine one /> }).collect_view()}
             {move || {
                 let text = match (samples.is_loading(), found.with(Vec::is_empty), search.read().is_empty()) {
                     (true, _, _) => words::READING,
-                    (false, true, true) => words::NO_SAMPLES,
+                    (false, true, true) if samples.unreadable().is_empty() => words::NO_SAMPLES,
                     (false, true, false) => words::NO_MATCH,
-                    (false, false, _) => "",
+                    (false, ..) => "",
                 };
                 view! { <p class="small">{text}</p> }
             }}
@@ -71,6 +72,23 @@ fn SampleLine(
                 {record.is_example.then(|| view! { <span class="small">{words::IS_EXAMPLE}</span> })}
             </Link>
         </li>
+    }
+}
+
+/// A stored sample that cannot be read: what is wrong, and what can be done with it.
+#[component]
+fn UnreadableLine(
+    /// The sample.
+    one: Unreadable,
+) -> impl IntoView {
+    let samples = expect_context::<Samples>();
+    let (why, id) = (one.why.clone(), one.id.clone());
+    view! {
+        <p class="notice" role="alert">
+            {why}
+            <button class="aside" on:click=move |_| samples.save_unreadable(&one)>{words::SAVE_AS_IT_IS}</button>
+            <button class="aside" on:click=move |_| samples.delete_unreadable(id.clone())>{words::DELETE_UNREADABLE}</button>
+        </p>
     }
 }
 

@@ -4,19 +4,17 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::domain::assess::{RuleBook, assess};
-use crate::record;
-use crate::report;
-use crate::screens::platform::file;
+use crate::record::{self, Record};
+use crate::screens::platform::{file, press};
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way};
 use crate::words::{faults, mark, screens as words, verdict};
 
 /// How the file leaves the device.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy)]
 enum HandOn {
     Share,
     Save,
-    SaveExamination,
 }
 
 /// The page.
@@ -28,26 +26,22 @@ pub fn MakeFile(
     let samples = expect_context::<Samples>();
     let back = Way::Sample(id.clone());
     let found = Memo::new(move |_| samples.get(&id));
+    let is_making = RwSignal::new(false);
     let hand_on = move |way: HandOn| {
         let Some(record) = found.get_untracked() else { return };
+        is_making.set(true);
         spawn_local(async move {
-            let name = mark::file_name(&record);
-            let handed = if way == HandOn::SaveExamination {
-                file::save(&format!("{name}.json"), "application/json", &record::write(&record))
-            } else {
-                let photos = samples.photo_bytes(&record).await;
-                let page = report::page(&record, &photos);
-                let name = format!("{name}.html");
-                if way == HandOn::Share {
-                    file::share_or_save(&name, "text/html", &page).await
-                } else {
-                    file::save(&name, "text/html", &page)
-                }
-            };
-            if let Err(fault) = handed {
-                samples.tell_text(faults::file(&fault));
-            }
+            make_and_hand_on(samples, &record, way).await;
+            // Whoever has left this page meanwhile has taken the signal along.
+            let _ = is_making.try_set(false);
         });
+    };
+    let save_examination = move |_| {
+        let Some(record) = found.get_untracked() else { return };
+        let name = format!("{}.json", mark::file_name(&record));
+        if let Err(fault) = file::save(&name, "application/json", &record::write(&record).as_str().into()) {
+            samples.tell_text(faults::file(&fault));
+        }
     };
     view! {
         <main class="page">
@@ -68,11 +62,28 @@ pub fn MakeFile(
                 })
             }}
             <p>{words::FILE_IS}</p>
+            <p class="small" role="status">{move || is_making.get().then_some(words::MAKING_FILE)}</p>
             <div class="thumb column">
-                <button class="decisive" id="share" on:click=move |_| hand_on(HandOn::Share)>{words::SHARE}</button>
-                <button class="decisive quiet" id="save" on:click=move |_| hand_on(HandOn::Save)>{words::SAVE}</button>
-                <button class="aside" id="save-json" on:click=move |_| hand_on(HandOn::SaveExamination)>{words::SAVE_JSON}</button>
+                <button class="decisive" id="share" disabled=is_making on:click=move |_| hand_on(HandOn::Share)>{words::SHARE}</button>
+                <button class="decisive quiet" id="save" disabled=is_making on:click=move |_| hand_on(HandOn::Save)>{words::SAVE}</button>
+                <button class="aside" id="save-json" on:click=save_examination>{words::SAVE_JSON}</button>
             </div>
         </main>
+    }
+}
+
+async fn make_and_hand_on(samples: Samples, record: &Record, way: HandOn) {
+    let photos = samples.photo_bytes(record).await;
+    let made = match press::page(&record::write(record), &photos).await {
+        Ok(made) => made,
+        Err(fault) => return samples.tell_text(faults::press(&fault)),
+    };
+    let name = format!("{}.html", mark::file_name(record));
+    let handed = match way {
+        HandOn::Share => file::share_or_save(&name, "text/html", &made).await,
+        HandOn::Save => file::save(&name, "text/html", &made),
+    };
+    if let Err(fault) = handed {
+        samples.tell_text(faults::file(&fault));
     }
 }

@@ -60,7 +60,7 @@ fn Looking(
     });
     view! {
         <main class="looking">
-            <VerdictLine assessment />
+            <VerdictLine record assessment />
             <div class="scroll">
                 <Head record />
                 <More record assessment at />
@@ -110,6 +110,8 @@ fn More(
             <summary>{words::MORE}</summary>
             <h2>{words::LOOK_NEXT}</h2>
             {move || assessment.with(|assessment| assessment.next.iter().take(5).filter_map(|next| next_line(next, at)).collect_view())}
+            <h2>{words::LOOKED_BY_PLACE}</h2>
+            <p class="small">{move || record.with(|record| assessment.with(|a| verdict::looked_by_place(a, record.examination.sample.kind)))}</p>
             <h2>{words::NOT_LOOKED_AT}</h2>
             {move || {
                 assessment.with(|assessment| {

@@ -2,7 +2,7 @@
 
 use std::time::Duration;
 
-use js_sys::{Array, Object, Promise, Reflect};
+use js_sys::{Array, Object, Promise, Reflect, Uint8Array};
 use leptos::prelude::set_timeout;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
@@ -31,6 +31,22 @@ pub enum Fault {
     /// The browser let no file be made.
     #[error("file cannot be saved")]
     NotSaved,
+}
+
+/// What is put into a file. It stays with the browser, as it may be large.
+#[derive(Debug, Clone)]
+pub struct Content(Array);
+
+impl From<&str> for Content {
+    fn from(text: &str) -> Self {
+        Self(Array::of1(&text.into()))
+    }
+}
+
+impl From<Uint8Array> for Content {
+    fn from(bytes: Uint8Array) -> Self {
+        Self(Array::of1(&bytes))
+    }
 }
 
 /// A file that somebody picked.
@@ -72,18 +88,18 @@ pub async fn text(picked: &Picked) -> Result<String, Fault> {
     text.ok().and_then(|text| text.as_string()).ok_or(Fault::Unreadable)
 }
 
-/// Saves text as a file where the browser keeps its downloads.
+/// Saves a file where the browser keeps its downloads.
 ///
 /// # Errors
 /// [`Fault::NotSaved`] where the browser lets no file be made.
-pub fn save(name: &str, mime: &str, text: &str) -> Result<(), Fault> {
-    begin_download(name, mime, text).ok_or(Fault::NotSaved)
+pub fn save(name: &str, mime: &str, content: &Content) -> Result<(), Fault> {
+    begin_download(name, mime, content).ok_or(Fault::NotSaved)
 }
 
-fn begin_download(name: &str, mime: &str, text: &str) -> Option<()> {
+fn begin_download(name: &str, mime: &str, content: &Content) -> Option<()> {
     let kind = BlobPropertyBag::new();
     kind.set_type(mime);
-    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind).ok()?;
+    let blob = Blob::new_with_str_sequence_and_options(&content.0, &kind).ok()?;
     let document = web_sys::window()?.document()?;
     let body = document.body()?;
     let link: HtmlAnchorElement = document.create_element("a").ok()?.unchecked_into();
@@ -104,14 +120,14 @@ fn begin_download(name: &str, mime: &str, text: &str) -> Option<()> {
     Some(())
 }
 
-/// Offers text as a file to the device's other apps; saves it where the browser cannot. Somebody who closes the offer wants no file.
+/// Offers a file to the device's other apps; saves it where the browser cannot. Somebody who closes the offer wants no file.
 ///
 /// # Errors
 /// [`Fault::NotSaved`] where it could be neither shared nor saved.
-pub async fn share_or_save(name: &str, mime: &str, text: &str) -> Result<(), Fault> {
-    match share(name, mime, text).await {
+pub async fn share_or_save(name: &str, mime: &str, content: &Content) -> Result<(), Fault> {
+    match share(name, mime, content).await {
         Shared::Yes | Shared::Declined => Ok(()),
-        Shared::No => save(name, mime, text),
+        Shared::No => save(name, mime, content),
     }
 }
 
@@ -123,8 +139,8 @@ enum Shared {
     No,
 }
 
-async fn share(name: &str, mime: &str, text: &str) -> Shared {
-    let Some(offer) = offer(name, mime, text) else { return Shared::No };
+async fn share(name: &str, mime: &str, content: &Content) -> Shared {
+    let Some(offer) = offer(name, mime, content) else { return Shared::No };
     match JsFuture::from(offer).await {
         Ok(_) => Shared::Yes,
         Err(error) => {
@@ -135,12 +151,12 @@ async fn share(name: &str, mime: &str, text: &str) -> Shared {
 }
 
 /// Offers a file; `None` where the browser can share no such file.
-fn offer(name: &str, mime: &str, text: &str) -> Option<Promise> {
+fn offer(name: &str, mime: &str, content: &Content) -> Option<Promise> {
     let navigator = web_sys::window()?.navigator();
     let (can_share, share) = (function(&navigator, "canShare")?, function(&navigator, "share")?);
     let kind = FilePropertyBag::new();
     kind.set_type(mime);
-    let file = web_sys::File::new_with_str_sequence_and_options(&Array::of1(&text.into()), name, &kind).ok()?;
+    let file = web_sys::File::new_with_str_sequence_and_options(&content.0, name, &kind).ok()?;
     let data = Object::new();
     Reflect::set(&data, &"files".into(), &Array::of1(&file)).ok()?;
     can_share.call1(&navigator, &data).ok()?.is_truthy().then_some(())?;

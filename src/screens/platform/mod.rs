@@ -8,6 +8,7 @@ pub mod ids;
 pub mod lifecycle;
 pub mod persist;
 pub mod photo;
+pub mod press;
 pub mod scroll;
 pub mod shell;
 pub mod tabs;

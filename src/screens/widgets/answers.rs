@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::typed::{PrintedField, ReadingField};
 use crate::domain::examination::Answer;
 use crate::domain::question::{Ask, Question, Target};
+use crate::domain::sample::Equipment;
 use crate::words::{question, screens, typed};
 
 /// Every way to answer one question.
@@ -34,6 +35,8 @@ pub fn Answers(
         {field}
         <p class="asides">
             <button class="aside" id="cannot-tell" on:click=move |_| answer.run(Answer::CannotTell)>{screens::CANNOT_TELL}</button>
+            {(question.needs > Equipment::Eyes)
+                .then(|| view! { <button class="aside" id="no-tool" on:click=move |_| answer.run(Answer::NoTool)>{screens::NO_TOOL}</button> })}
             <button class="aside" id="refused" on:click=move |_| answer.run(Answer::Refused)>{screens::REFUSED}</button>
         </p>
     }

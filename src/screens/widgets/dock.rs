@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::answers::Answers;
 use crate::domain::assess::Assessment;
 use crate::domain::examination::Answer;
-use crate::domain::question::{Question, Target};
-use crate::domain::sample::Place;
+use crate::domain::question::{Question, Stage, Target};
+use crate::domain::sample::{Equipment, Place};
 use crate::domain::view::View;
 use crate::domain::walk;
 use crate::record::Record;
@@ -22,28 +22,42 @@ pub enum At {
     Walk,
     /// At the first thing not looked at in a place, then on with the walk.
     Place(Place),
+    /// At what informs bad signs only, now that the rest is done.
+    Lesser,
     /// At one thing that was tapped.
     Asked(&'static Question, Target),
 }
 
 impl At {
     /// The question the dock shows; `None` where everything asked has an answer.
-    fn question(self, record: &Record) -> Option<(&'static Question, Target)> {
+    fn question(self, record: &Record, live: Live) -> Option<(&'static Question, Target)> {
         if let Self::Asked(question, target) = self {
             return Some((question, target));
         }
         let view = View::new(&record.examination);
         let open = walk::unanswered(&view);
-        let fresh = |&&(question, target): &&(&'static Question, Target)| view.answer(question, target).is_none();
-        let here = |&&(question, _): &&(&'static Question, Target)| self == Self::Place(question.place);
-        open.iter()
-            .filter(fresh)
-            .find(here)
-            .or_else(|| open.iter().find(here))
-            .or_else(|| open.iter().find(fresh))
-            .or_else(|| open.first())
+        let is_here = |question: &Question| self == Self::Place(question.place);
+        let is_on_the_way = |question: &Question| {
+            (self == Self::Lesser || question.stage < Stage::Lesser)
+                && (question.place != Place::Live || live == Live::MayBeAsked)
+        };
+        let is_fresh = |question: &Question, target| view.answer(question, target).is_none();
+        let find = |wanted: &dyn Fn(&Question, Target) -> bool| {
+            open.iter().find(|(question, target)| wanted(question, *target))
+        };
+        find(&|question, target| is_here(question) && is_fresh(question, target))
+            .or_else(|| find(&|question, _| is_here(question)))
+            .or_else(|| find(&|question, target| is_on_the_way(question) && is_fresh(question, target)))
+            .or_else(|| find(&|question, _| is_on_the_way(question)))
             .copied()
     }
+}
+
+/// Whether anything is asked of the sample under voltage.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Live {
+    MayBeAsked,
+    Withdrawn,
 }
 
 /// The dock.
@@ -56,15 +70,28 @@ pub fn Dock(
     /// Where the dock stands.
     at: RwSignal<At>,
 ) -> impl IntoView {
-    let asked = Memo::new(move |_| record.with(|record| at.get().question(record)));
+    let live = Memo::new(move |_| match assessment.with(|assessment| assessment.live_withdrawn_by) {
+        Some(_) => Live::Withdrawn,
+        None => Live::MayBeAsked,
+    });
+    let asked = Memo::new(move |_| record.with(|record| at.get().question(record, live.get())));
     // A long list of answers may have been scrolled: the next question begins at its beginning.
-    Effect::new(move |_| asked.with(|_| scroll::to_start_of(".asked")));
+    Effect::new(move |_| {
+        asked.with(|_| {
+            scroll::to_start_of(".asked");
+            scroll::into_view("[aria-current=location]");
+        });
+    });
     view! {
         <section class="dock" aria-live="polite">
             <PlaceLine record asked at />
             {move || match asked.get() {
-                Some((question, target)) => view! { <Asked record assessment question target at /> }.into_any(),
-                None => view! { <AllLooked record /> }.into_any(),
+                Some((question, _)) if question.place == Place::Live && live.get() == Live::Withdrawn => {
+                    view! { <div class="asked" data-question="live-withdrawn"><p class="caution">{screens::LIVE_WITHDRAWN}</p></div> }
+                        .into_any()
+                }
+                Some((question, target)) => view! { <Asked record question target at /> }.into_any(),
+                None => view! { <AllLooked record at /> }.into_any(),
             }}
         </section>
     }
@@ -112,8 +139,6 @@ fn PlaceLine(
 fn Asked(
     /// The record.
     record: Memo<Record>,
-    /// What it amounts to.
-    assessment: Memo<Assessment>,
     /// The question.
     question: &'static Question,
     /// Which of several.
@@ -129,7 +154,11 @@ fn Asked(
     let answer = {
         let id = id.clone();
         Callback::new(move |answer: Answer| {
-            samples.answer(&id, question, target, answer);
+            if answer == Answer::NoTool {
+                samples.lack_tool(&id, question, target);
+            } else {
+                samples.answer(&id, question, target, answer);
+            }
             if matches!(at.get_untracked(), At::Asked(..)) {
                 at.set(At::Walk);
             }
@@ -146,7 +175,6 @@ fn Asked(
     let asks = words.asks.replace("{which}", &which::which(target, kind));
     let current = record.with_untracked(|record| record.examination.answer(question, target).cloned());
     let photo_id = id.clone();
-    let withdrawn = move || question.place == Place::Live && assessment.with(|a| a.live_withdrawn_by.is_some());
     view! {
         <div class="asked" data-question=question.id>
             <h2 class="asks">{asks}</h2>
@@ -158,9 +186,7 @@ fn Asked(
                 </div>
             </Show>
             <div class="drawing" inner_html=crate::drawing::of(question.id).unwrap_or_default()></div>
-            <Show when=move || !withdrawn() fallback=|| view! { <p class="caution">{screens::LIVE_WITHDRAWN}</p> }>
-                <Answers question target current=current.clone() answer id=id.clone() />
-            </Show>
+            <Answers question target current answer id />
             <div class="tools">
                 <button class="tool" aria-expanded=move || help_open.get().to_string() on:click=move |_| {
                         help_open.update(|open| *open = !*open);
@@ -200,39 +226,46 @@ fn PhotoTool(
     }
 }
 
-/// What stands there when everything asked has an answer.
+/// What stands there when everything that may decide has an answer.
 #[component]
 fn AllLooked(
     /// The record.
     record: Memo<Record>,
+    /// Where the dock stands.
+    at: RwSignal<At>,
 ) -> impl IntoView {
     let samples = expect_context::<Samples>();
     let id = record.with_untracked(|record| record.id.clone());
     let file = Way::File(id.clone());
-    let equipment = move || record.with(|record| record.examination.equipment);
-    let more = crate::domain::sample::Equipment::ALL;
+    let lesser = Memo::new(move |_| {
+        record.with(|record| {
+            let open = walk::unanswered(&View::new(&record.examination));
+            open.iter().filter(|(question, _)| question.stage == Stage::Lesser).count()
+        })
+    });
+    let heading = move || if lesser.get() > 0 { screens::ALL_DECIDING_LOOKED } else { screens::ALL_LOOKED };
+    let more = move || {
+        let equipment = record.with(|record| record.examination.equipment);
+        let id = id.clone();
+        let greater = Equipment::ALL.into_iter().filter(move |other| *other > equipment);
+        greater
+            .map(move |other| {
+                let id = id.clone();
+                let words = format!("{}: {}", screens::MORE_EQUIPMENT, verdict::equipment(other));
+                view! { <li><button class="answer" on:click=move |_| samples.equip(&id, other)>{words}</button></li> }
+            })
+            .collect_view()
+    };
     view! {
         <div class="asked" data-question="all-looked">
-            <h2 class="asks">{screens::ALL_LOOKED}</h2>
+            <h2 class="asks">{heading}</h2>
             <ul class="answers">
-                {move || {
-                    let id = id.clone();
-                    more.into_iter()
-                        .filter(|other| *other > equipment())
-                        .map(|other| {
-                            let id = id.clone();
-                            view! {
-                                <li>
-                                    <button class="answer" on:click=move |_| samples.equip(&id, other)>
-                                        {format!("{}: {}", screens::MORE_EQUIPMENT, verdict::equipment(other))}
-                                    </button>
-                                </li>
-                            }
-                        })
-                        .collect_view()
-                }}
+                <li><Link to=file class="answer decisive">{screens::MAKE_FILE}</Link></li>
+                <Show when=move || { lesser.get() > 0 }>
+                    <li><button class="answer" id="lesser" on:click=move |_| at.set(At::Lesser)>{screens::lesser(lesser.get())}</button></li>
+                </Show>
+                {more}
             </ul>
-            <p><Link to=file class="answer decisive">{screens::MAKE_FILE}</Link></p>
         </div>
     }
 }

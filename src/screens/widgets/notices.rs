@@ -45,7 +45,7 @@ fn NoticeLine(
     let samples = expect_context::<Samples>();
     let undo = notice.undo_delete.map(|record| {
         view! {
-            <button class="aside" id="undo-delete" on:click=move |_| samples.restore(n, (*record).clone())>{words::UNDO}</button>
+            <button class="aside" id="undo-delete" on:click=move |_| samples.restore(n, &record)>{words::UNDO}</button>
         }
     });
     view! {

@@ -119,7 +119,7 @@ fn FindingLines<'a>(
 /// What findings are held against, each source once.
 fn sources(findings: &[&Finding]) -> String {
     let mut sources: Vec<String> = Vec::new();
-    for citation in findings.iter().flat_map(|finding| finding.against).map(clause::citation) {
+    for citation in findings.iter().flat_map(|finding| &finding.against).map(clause::citation) {
         if !sources.contains(&citation) {
             sources.push(citation);
         }

@@ -6,7 +6,8 @@ use crate::domain::examination::Answer;
 use crate::domain::instrument::Instrument;
 use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Printed, Question, Target};
-use crate::store::settings;
+use crate::screens::state::Samples;
+use crate::store::{Draft, settings};
 use crate::words::{instrument, number, print, screens, typed};
 
 /// A reading with unit and instrument.
@@ -33,25 +34,36 @@ pub fn ReadingField(
         Some(Answer::Reading(reading)) => Some(reading),
         _ => None,
     };
-    let first_unit = units.first().copied().unwrap_or(Unit::Ohm);
-    let first_instrument = settings::instruments()
-        .into_iter()
-        .find(|known| instruments.contains(known))
-        .or(instruments.first().copied())
-        .unwrap_or(Instrument::HandMeter);
-    let text = RwSignal::new(
-        draft(&id, question, target).or(before.as_ref().map(|reading| reading.typed.clone())).unwrap_or_default(),
-    );
-    let unit = RwSignal::new(before.as_ref().map_or(first_unit, |reading| reading.unit));
-    let with = RwSignal::new(before.as_ref().map_or(first_instrument, |reading| reading.instrument));
-    let parsed = Memo::new(move |_| typed::parse_reading(&text.read(), kind, unit.get(), with.get()));
+    let samples = expect_context::<Samples>();
+    let begun = samples.draft(&id, question, target).unwrap_or_else(|| Draft {
+        text: before.as_ref().map(|reading| reading.typed.clone()).unwrap_or_default(),
+        unit: before.as_ref().map(|reading| reading.unit),
+        instrument: before.as_ref().map(|reading| reading.instrument),
+    });
+    let text = RwSignal::new(begun.text);
+    let unit = RwSignal::new(begun.unit.or(units.first().copied()).unwrap_or(Unit::Ohm));
+    let with = RwSignal::new(begun.instrument.or_else(|| usual_instrument(question, instruments)));
+    // What it was read with changes no digit: until it is named, the least exact stands in.
+    let stand_in = instruments.last().copied().unwrap_or(Instrument::HandMeter);
+    let parsed =
+        Memo::new(move |_| typed::parse_reading(&text.read(), kind, unit.get(), with.get().unwrap_or(stand_in)));
+    let is_unnamed = RwSignal::new(false);
     let put_down = move || {
         if let Ok(reading) = parsed.get_untracked() {
-            settings::forget_draft();
-            settings::remember_instrument(reading.instrument);
+            if with.get_untracked().is_none() {
+                return is_unnamed.set(true);
+            }
+            settings::remember_instrument(question, reading.instrument);
             answer.run(Answer::Reading(reading));
         }
     };
+    let keep = move || {
+        let draft =
+            Draft { text: text.get_untracked(), unit: Some(unit.get_untracked()), instrument: with.get_untracked() };
+        samples.keep_draft(&id, question, target, draft);
+    };
+    let (keep, tapped) = (keep.clone(), keep);
+    let tapped = Callback::new(move |()| tapped());
     let on_enter = move |event: leptos::ev::KeyboardEvent| {
         if event.key() == "Enter" {
             event.prevent_default();
@@ -59,11 +71,14 @@ pub fn ReadingField(
         }
     };
     let typed_in = move |value: String| {
-        settings::set_draft(&settings::Draft::new(&id, question, target, &value));
         text.set(value);
+        keep();
     };
     let said = move || {
         match parsed.get() {
+        Ok(_) if is_unnamed.get() && with.get().is_none() => {
+            view! { <p class="problem" role="alert">{screens::NAME_INSTRUMENT}</p> }.into_any()
+        }
         Ok(reading) => view! { <p class="said-back">{number::reading(&reading)}</p> }.into_any(),
         Err(problem) if !text.read().is_empty() => {
             view! { <p class="problem" role="alert">{problem.message()} " " <span class="hint">{problem.hint()}</span></p> }
@@ -90,7 +105,10 @@ pub fn ReadingField(
                     .iter()
                     .map(|&choice| {
                         view! {
-                            <button class="unit" aria-pressed=move || (unit.get() == choice).to_string() on:click=move |_| unit.set(choice)>
+                            <button class="unit" aria-pressed=move || (unit.get() == choice).to_string() on:click=move |_| {
+                                unit.set(choice);
+                                tapped.run(());
+                            }>
                                 {choice.symbol()}
                             </button>
                         }
@@ -99,23 +117,49 @@ pub fn ReadingField(
             </span>
         </div>
         {said}
-        <label class="with">
-            {screens::READ_WITH}
-            <select on:change=move |event| {
-                let code = event_target_value(&event);
-                if let Some(found) = instruments.iter().find(|known| known.code() == code) {
-                    with.set(*found);
-                }
-            }>
-                {instruments
-                    .iter()
-                    .map(|&known| {
-                        view! { <option value=known.code() selected=move || with.get() == known>{instrument::name(known)}</option> }
-                    })
-                    .collect_view()}
-            </select>
-        </label>
+        <InstrumentChoice instruments with tapped />
         <button class="answer decisive" data-answer="put-down" on:click=move |_| put_down()>{screens::PUT_DOWN}</button>
+    }
+}
+
+/// The instruments to name; where there is a choice, none is named until somebody does.
+#[component]
+fn InstrumentChoice(
+    /// The instruments.
+    instruments: &'static [Instrument],
+    /// The one that is named.
+    with: RwSignal<Option<Instrument>>,
+    /// Called after one was named.
+    tapped: Callback<()>,
+) -> impl IntoView {
+    let words = instruments
+        .iter()
+        .map(|&known| {
+            let name = move |_| {
+                with.set(Some(known));
+                tapped.run(());
+            };
+            view! {
+                <button class="unit" data-instrument=known.code() aria-pressed=move || (with.get() == Some(known)).to_string() on:click=name>
+                    {instrument::name(known)}
+                </button>
+            }
+        })
+        .collect_view();
+    view! {
+        <p class="with">
+            <span>{screens::READ_WITH}</span>
+            {words}
+        </p>
+        {instrument::hint(instruments).map(|hint| view! { <p class="small">{hint}</p> })}
+    }
+}
+
+/// The instrument to begin with: the only one there is, or the one this question was answered with before.
+fn usual_instrument(question: &Question, instruments: &'static [Instrument]) -> Option<Instrument> {
+    match instruments {
+        [only] => Some(*only),
+        _ => settings::instrument(question).filter(|known| instruments.contains(known)),
     }
 }
 
@@ -139,11 +183,11 @@ pub fn PrintedField(
         Some(Answer::Printed(print)) => print,
         _ => String::new(),
     };
-    let text = RwSignal::new(draft(&id, question, target).unwrap_or(before));
+    let samples = expect_context::<Samples>();
+    let text = RwSignal::new(samples.draft(&id, question, target).map_or(before, |draft| draft.text));
     let put_down = move || {
         let print = text.get_untracked().trim().to_owned();
         if !print.is_empty() {
-            settings::forget_draft();
             answer.run(Answer::Printed(print));
         }
     };
@@ -154,7 +198,7 @@ pub fn PrintedField(
         }
     };
     let typed_in = move |value: String| {
-        settings::set_draft(&settings::Draft::new(&id, question, target, &value));
+        samples.keep_draft(&id, question, target, Draft { text: value.clone(), ..Draft::default() });
         text.set(value);
     };
     view! {
@@ -188,9 +232,4 @@ pub fn PrintedField(
             </li>
         </ul>
     }
-}
-
-/// What was typed for this question and not put down yet: a killed tab loses nothing.
-fn draft(id: &str, question: &Question, target: Target) -> Option<String> {
-    settings::draft().filter(|draft| draft.is_for(id, question, target)).map(|draft| draft.text)
 }

@@ -78,13 +78,13 @@ pub const CHECKS: &[CheckWords] = &[
     },
     CheckWords {
         code: "sheath-thin",
-        wrong: "an outer layer too thin for the flex's type",
+        wrong: "an outer layer too thin for the flex’s type",
         why: "The outer layer takes the wear. When it is through, one layer is left.",
         settles: "Measure the outer layer of a cut end at its thinnest point.",
     },
     CheckWords {
         code: "insulation-thin",
-        wrong: "insulation too thin for the flex's type",
+        wrong: "insulation too thin for the flex’s type",
         why: "It is all that is between the wires; heat and bending press them through.",
         settles: "Measure the coloured plastic of each wire at its thinnest point.",
     },

@@ -1,12 +1,14 @@
 //! What is asked of the flex, and what its answers say.
 
 use crate::words::question::{AnswerWords, QuestionWords};
+use crate::words::screens::NOTHING_PRINTED;
 
 /// Words of the questions.
 pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "flex-condition",
         asks: "Do you see any of these along the flex?",
+        topic: "whether the flex is whole along its length",
         answers: &[
             AnswerWords {
                 code: "core-shows",
@@ -43,7 +45,12 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "flex-print",
         asks: "What is printed along the flex?",
-        answers: &[],
+        topic: "what is printed along the flex",
+        answers: &[AnswerWords {
+            code: "nothing",
+            answer: NOTHING_PRINTED,
+            says: "Nothing is printed along the flex.",
+        }],
         says: "The flex is printed {value}.",
         look: "Turn the flex under a slanting light: the print may be pressed in without ink, and comes again about every half metre. Copy the letters and numbers, such as H05VV-F 3G1.5.",
         why: "Honest makers print what the flex is: its type, how many wires it has and how thick they are. Print is a claim, and it can give the flex away.",
@@ -52,6 +59,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "flex-visible",
         asks: "How much of the flex can you see?",
+        topic: "how much of the flex can be seen",
         answers: &[
             AnswerWords {
                 code: "55-cm-or-more",
@@ -67,14 +75,15 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "flex-maker",
-        asks: "Is there a maker's name or mark on the flex?",
+        asks: "Is there a maker’s name or mark on the flex?",
+        topic: "whether a maker’s name or mark is on the flex",
         answers: &[
             AnswerWords {
                 code: "name-or-mark",
                 answer: "yes, a name or a mark",
-                says: "A maker's name or mark is printed on the flex.",
+                says: "A maker’s name or mark is printed on the flex.",
             },
-            AnswerWords { code: "none", answer: "none to be seen", says: "No maker's name or mark is on the flex." },
+            AnswerWords { code: "none", answer: "none to be seen", says: "No maker’s name or mark is on the flex." },
         ],
         says: "",
         look: "Look before and after the type and the size. A trade name, a logo or initials will do.",
@@ -84,6 +93,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "flex-length",
         asks: "How long is the flex?",
+        topic: "how long the flex is",
         answers: &[],
         says: "The flex is {value} long.",
         look: "Measure the flex alone, from where it leaves the plug to where it enters the other end.",
@@ -93,6 +103,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "flex-diameter",
         asks: "How thick is the flex from outside?",
+        topic: "how thick the flex is from outside",
         answers: &[],
         says: "The flex measures {value} across.",
         look: "Close the calliper until it just touches, without pressing. Turn the flex by a quarter, measure again and take the middle of the two.",
@@ -102,6 +113,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-colour",
         asks: "What colour is the earth wire?",
+        topic: "what colour the earth wire is",
         answers: &[
             AnswerWords {
                 code: "green-and-yellow",
@@ -134,6 +146,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "line-neutral-colours",
         asks: "What colours are the other two wires?",
+        topic: "what colours the other two wires are",
         answers: &[
             AnswerWords {
                 code: "brown-and-blue",
@@ -169,6 +182,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "maker-thread",
         asks: "Is there a thin coloured thread inside?",
+        topic: "whether there is a thin coloured thread inside",
         answers: &[
             AnswerWords {
                 code: "thread",
@@ -179,12 +193,13 @@ pub const QUESTIONS: &[QuestionWords] = &[
         ],
         says: "",
         look: "Slit the outside of the cut flex along a few centimetres and look between the wires.",
-        why: "A maker's own thread stands in for the name on the outside.",
+        why: "A maker’s own thread stands in for the name on the outside.",
         caution: "Unplugged, fuse out, plug destroyed. Cut away from your hand.",
     },
     QuestionWords {
         id: "sheath-thickness",
         asks: "How thick is the outer layer at its thinnest?",
+        topic: "how thick the outer layer is at its thinnest",
         answers: &[],
         says: "The outer layer of the flex is {value} thick at its thinnest.",
         look: "Slip the outer layer off a cut end and measure it all around. Close the calliper without pressing, and note the smallest value.",
@@ -193,7 +208,8 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "insulation-thickness",
-        asks: "How thick is the thinnest wire's insulation?",
+        asks: "How thick is the thinnest wire’s insulation?",
+        topic: "how thick the thinnest wire’s insulation is",
         answers: &[],
         says: "The insulation of the thinnest wire is {value} thick at its thinnest.",
         look: "Pull the coloured plastic off each wire and measure it all around without pressing. Note the smallest value of all.",

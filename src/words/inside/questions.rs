@@ -7,6 +7,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "switch-opens",
         asks: "Switch off: which short pin falls silent?",
+        topic: "which pole the switch opens",
         answers: &[
             AnswerWords { code: "line", answer: "line", says: "The switch opens line." },
             AnswerWords { code: "both", answer: "both line and neutral", says: "The switch opens line and neutral." },
@@ -29,6 +30,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "opened",
         asks: "Can you open the body?",
+        topic: "whether the body opens",
         answers: &[
             AnswerWords { code: "opened", answer: "it is open", says: "The body was opened." },
             AnswerWords { code: "stays-closed", answer: "it stays closed", says: "The body stays closed." },
@@ -41,6 +43,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "seen-inside",
         asks: "Do you see any of these inside?",
+        topic: "whether anything is burnt, loose or hurt inside",
         answers: &[
             AnswerWords {
                 code: "scorched",
@@ -72,6 +75,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-joined-to",
         asks: "What is the green-and-yellow wire joined to?",
+        topic: "what the green-and-yellow wire is joined to",
         answers: &[
             AnswerWords {
                 code: "every-socket",
@@ -98,6 +102,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "joints",
         asks: "Do you see any of these joints?",
+        topic: "whether joints and contacts are sound",
         answers: &[
             AnswerWords {
                 code: "solder-alone",
@@ -123,6 +128,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "wires-inside",
         asks: "How thick is the copper inside?",
+        topic: "how thick the copper inside is",
         answers: &[
             AnswerWords {
                 code: "metal-bars",
@@ -131,12 +137,12 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
             AnswerWords {
                 code: "as-thick-as-the-flex",
-                answer: "wires as thick as the flex's",
+                answer: "wires as thick as the flex’s",
                 says: "The wires inside are as thick as those of the flex.",
             },
             AnswerWords {
                 code: "thinner-than-the-flex",
-                answer: "wires thinner than the flex's",
+                answer: "wires thinner than the flex’s",
                 says: "The wires inside are thinner than those of the flex.",
             },
         ],
@@ -148,6 +154,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "colours-inside",
         asks: "Which colours do the wires inside have?",
+        topic: "which colours the wires inside have",
         answers: &[
             AnswerWords {
                 code: "right-or-bars",
@@ -173,6 +180,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "parts-inside",
         asks: "Which of these parts do you see?",
+        topic: "which protective parts are inside",
         answers: &[
             AnswerWords {
                 code: "surge-part",
@@ -203,6 +211,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "surge-part",
         asks: "What keeps the surge part from burning?",
+        topic: "what keeps the surge part from burning",
         answers: &[
             AnswerWords {
                 code: "with-thermal-fuse",
@@ -220,6 +229,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "across-the-barrier",
         asks: "What joins the mains side to the USB side?",
+        topic: "what joins the mains side to the USB side",
         answers: &[
             AnswerWords {
                 code: "nothing",
@@ -259,12 +269,13 @@ pub const QUESTIONS: &[QuestionWords] = &[
         ],
         says: "",
         look: "On the small circuit board find the gap under the transformer. See which parts bridge it: a blue disc is the usual one. An optical coupler, a small block with four legs, counts with the transformer.",
-        why: "When this part fails, the mains stands on the telephone's cable.",
+        why: "When this part fails, the mains stands on the telephone’s cable.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
         id: "creepage",
         asks: "How far apart along the board, at the closest?",
+        topic: "how far mains and USB keep apart along the board",
         answers: &[],
         says: "Along the board the mains side keeps {value} from the USB side.",
         look: "On the copper side, follow the gap between the mains side and the USB side, and measure its narrowest place along the surface. A slot in the board is walked around.",
@@ -274,6 +285,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "clearance",
         asks: "How far apart through the air, at the closest?",
+        topic: "how far mains and USB keep apart through the air",
         answers: &[],
         says: "Through the air the mains side keeps {value} from the USB side.",
         look: "The shortest straight way between metal of the mains side and metal of the USB side.",
@@ -283,6 +295,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "core-count",
         asks: "How many wires has the flex, by sight?",
+        topic: "how many wires the flex has",
         answers: &[
             AnswerWords { code: "three", answer: "three", says: "The flex has three wires." },
             AnswerWords { code: "two", answer: "two", says: "The flex has two wires." },
@@ -291,6 +304,23 @@ pub const QUESTIONS: &[QuestionWords] = &[
         says: "",
         look: "Count the insulated wires where the flex was opened. What is printed on it does not count.",
         why: "Two wires leave no earth, whatever is printed.",
-        caution: "Unplugged. Take the fuse out and destroy the plug before the flex is cut: a plug on a cut flex kills when somebody plugs it in.",
+        caution: "Unplugged, with the fuse out.",
+    },
+    QuestionWords {
+        id: "may-cut",
+        asks: "May the flex be cut up?",
+        topic: "whether the flex may be cut up",
+        answers: &[
+            AnswerWords { code: "yes", answer: "yes, this sample may be destroyed", says: "The flex may be cut up." },
+            AnswerWords {
+                code: "no",
+                answer: "no, it stays whole",
+                says: "The flex stays whole, so the metal in it is not looked at.",
+            },
+        ],
+        says: "",
+        look: "Only at the end: when everything else is looked at and photographed, above all the joints inside. Where you have two alike, keep one whole.",
+        why: "Only at its cut ends does a flex show how much metal it has and which. Nothing can be tried on the sample afterwards.",
+        caution: "Take the fuse out first, and cut the pins off or hammer them flat as soon as the plug is off: a plug on a cut flex kills if somebody plugs it in. Wash your hands after stripping PVC.",
     },
 ];

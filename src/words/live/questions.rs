@@ -7,6 +7,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "live-competent",
         asks: "Which of these are true?",
+        topic: "whether all is ready for live tests",
         answers: &[
             AnswerWords {
                 code: "competent",
@@ -37,6 +38,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "withstand",
         asks: "1250 V between earth and both poles: what happened?",
+        topic: "whether the insulation holds 1250 V",
         answers: &[
             AnswerWords {
                 code: "held-1250-v",
@@ -60,22 +62,24 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "An appliance tester's high-voltage test for earthed equipment, line and neutral joined. Not a routine test: it can do damage.",
+        look: "An appliance tester’s high-voltage test for earthed equipment, line and neutral joined. Not a routine test: it can do damage.",
         why: "The mains carries surges of more than a thousand volts.",
         caution: "High voltage. Nobody touches the sample while it is tested; discharge it afterwards. Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
     QuestionWords {
         id: "touch-current",
         asks: "How much current flows from what is touched?",
+        topic: "how much current flows from what is touched",
         answers: &[],
         says: "From what people touch {value} flows to earth.",
-        look: "Foil around the body and the metal of a USB socket, to earth through the tester's network, line and neutral both ways round. Type the highest.",
+        look: "Foil around the body and the metal of a USB socket, to earth through the tester’s network, line and neutral both ways round. Type the highest.",
         why: "From half a milliampere on it is felt.",
         caution: "Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
     QuestionWords {
         id: "rcd-trips",
         asks: "What does the built-in RCD do?",
+        topic: "what the built-in RCD does",
         answers: &[
             AnswerWords { code: "in-time", answer: "it trips in time", says: "The built-in RCD trips in time." },
             AnswerWords { code: "late", answer: "it trips late", says: "The built-in RCD trips late." },
@@ -94,6 +98,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "hottest-spot",
         asks: "How hot is the hottest spot after an hour?",
+        topic: "how hot the hottest spot gets",
         answers: &[],
         says: "At its rated current the hottest spot reaches {value}.",
         look: "Load the last socket with the rated current, flex laid out straight. After an hour feel for the hottest spot with a thermometer: fuse, pins, switch, entries of the flex.",
@@ -103,6 +108,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "indicator",
         asks: "Does its lamp or meter say what is so?",
+        topic: "whether its lamp or meter says what is so",
         answers: &[
             AnswerWords {
                 code: "says-what-is",

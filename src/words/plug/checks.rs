@@ -31,7 +31,7 @@ pub const CHECKS: &[CheckWords] = &[
     CheckWords {
         code: "fuse-link-bridged",
         wrong: "metal in place of the fuse",
-        why: "Metal in the fuse's place never opens: in a fault the flex burns.",
+        why: "Metal in the fuse’s place never opens: in a fault the flex burns.",
         settles: "Take the fuse holder out and look.",
     },
     CheckWords {
@@ -44,7 +44,7 @@ pub const CHECKS: &[CheckWords] = &[
         code: "fuse-unmarked",
         wrong: "a fuse that does not say what it is",
         why: "Nobody can know when such a fuse opens, or whether it does.",
-        settles: "Take the fuse out and read all around it: a maker's mark, the amperes and BS 1362.",
+        settles: "Take the fuse out and read all around it: a maker’s mark, the amperes and BS 1362.",
     },
     CheckWords {
         code: "fuse-standard-wrong",
@@ -115,25 +115,25 @@ pub const CHECKS: &[CheckWords] = &[
     CheckWords {
         code: "pin-width-off",
         wrong: "a pin too wide or too narrow",
-        why: "A pin of the wrong width spreads the socket's contacts or touches them badly. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "A pin of the wrong width spreads the socket’s contacts or touches them badly. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {
         code: "pin-thickness-off",
         wrong: "a pin too thick or too thin",
-        why: "A pin of the wrong thickness spreads the socket's contacts or touches them badly. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "A pin of the wrong thickness spreads the socket’s contacts or touches them badly. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {
         code: "pin-length-off",
         wrong: "a pin too long or too short",
-        why: "The earth has to touch first, and no pin may be bare while it is live. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "The earth has to touch first, and no pin may be bare while it is live. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {
         code: "pin-spacing-off",
         wrong: "pins too far apart or too close together",
-        why: "Such a plug is forced in and bends the socket's contacts. The limit here is recalled: confirm with the Figure 5 gauge or a laboratory.",
+        why: "Such a plug is forced in and bends the socket’s contacts. The limit here is quoted from memory: confirm with the Figure 5 gauge or a laboratory.",
         settles: "Try the plug in the Figure 5 gauge, or ask a laboratory.",
     },
     CheckWords {

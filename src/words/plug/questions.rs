@@ -11,6 +11,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-pattern",
         asks: "What plug is it?",
+        topic: "what plug it is",
         answers: &[
             answer("uk-three-pin", "three flat pins, British", "The plug has three flat British pins."),
             answer(
@@ -31,6 +32,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "converter",
         asks: "How does the converter sit on the plug?",
+        topic: "how the converter sits on the plug",
         answers: &[
             answer(
                 "marked-and-fixed",
@@ -48,6 +50,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-make",
         asks: "How is the plug made?",
+        topic: "how the plug is made",
         answers: &[
             answer("moulded", "in one piece with the flex", "The plug is moulded in one piece with the flex."),
             answer("rewirable", "with a cover held by a screw", "The plug has a cover held by a screw."),
@@ -60,6 +63,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "under-the-cover",
         asks: "Do you see any of these under the cover?",
+        topic: "whether all is well under the plug’s cover",
         answers: &[
             answer(
                 "wrong-terminal",
@@ -77,7 +81,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
                 "A strand of wire stands outside its terminal in the plug.",
             ),
         ],
-        says: "Under the plug's cover all wires are held and in their places.",
+        says: "Under the plug’s cover all wires are held and in their places.",
         look: "Unscrew the cover. Green-and-yellow goes to E, brown to L at the fuse, blue to N. Look at the fuse now too.",
         why: "A wire at the wrong place makes metal live or leaves it without earth.",
         caution: "Unplugged, always. Not at a stall: the plug must be yours.",
@@ -85,6 +89,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-in-the-holder",
         asks: "What is in the fuse holder?",
+        topic: "what is in the fuse holder",
         answers: &[
             answer("marked-bs-1362", "a fuse marked BS 1362", "The plug has a fuse marked BS 1362."),
             answer(
@@ -99,27 +104,28 @@ pub const QUESTIONS: &[QuestionWords] = &[
                 "foil, wire or a piece of metal",
                 "In place of a fuse the plug has foil, wire or a piece of metal.",
             ),
-            answer("empty", "nothing: it is empty", "The plug's fuse holder is empty."),
+            answer("empty", "nothing: it is empty", "The plug’s fuse holder is empty."),
             answer(
                 "holder-broken",
                 "the holder is cracked, loose or gone",
-                "The plug's fuse holder is cracked, loose or gone.",
+                "The plug’s fuse holder is cracked, loose or gone.",
             ),
             answer("no-holder", "there is no fuse holder", "The plug has no place for a fuse."),
             answer(
                 "under-the-cover",
                 "it is under a screwed cover",
-                "The fuse is under the plug's screwed cover, which was not opened.",
+                "The fuse is under the plug’s screwed cover, which was not opened.",
             ),
         ],
         says: "",
         look: "The holder is between the pins. Lever it out with a fingernail or a coin; never by force.",
-        why: "The circuit behind a wall socket carries 30 A or more. In a fault only the plug's fuse keeps the flex from burning.",
+        why: "The circuit behind a wall socket carries 30 A or more. In a fault only the plug’s fuse keeps the flex from burning.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
         id: "fuse-rating",
         asks: "How many amperes does the fuse say?",
+        topic: "how many amperes the fuse says",
         answers: &[
             answer("3", "3 A", "The fuse is marked 3 A."),
             answer("5", "5 A", "The fuse is marked 5 A."),
@@ -137,6 +143,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pins-and-sleeves",
         asks: "Do you see any of these on the pins?",
+        topic: "whether pins and sleeves are as they should be",
         answers: &[
             answer(
                 "no-sleeves",
@@ -160,7 +167,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer(
                 "near-edge",
                 "a lower pin is under 1 cm from the edge",
-                "By eye a lower pin is less than 1 cm from the plug's edge.",
+                "By eye a lower pin is less than 1 cm from the plug’s edge.",
             ),
         ],
         says: "The pins look right: two lower ones with sleeves, a longer bare one above, none loose.",
@@ -171,6 +178,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "sold-as",
         asks: "Is the plug sold as new?",
+        topic: "whether the plug is sold as new",
         answers: &[
             answer("new", "new", "The plug without sleeves is offered as new."),
             answer(
@@ -187,6 +195,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-and-flex",
         asks: "Do you see any of these on plug and flex?",
+        topic: "whether plug and flex are whole and closed",
         answers: &[
             answer(
                 "scorched",
@@ -216,8 +225,9 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-print",
         asks: "Which of these are printed on the plug?",
+        topic: "what is printed on the plug",
         answers: &[
-            answer("maker", "a maker's name or mark", "The plug bears a maker's name or mark."),
+            answer("maker", "a maker’s name or mark", "The plug bears a maker’s name or mark."),
             answer("bs-1363", "BS 1363", "BS 1363 is printed on the plug."),
             answer("fuse-sign", "FUSE, FUSED or the fuse symbol", "The plug says that it has a fuse."),
             answer("rating", "amperes, such as 13A", "The plug states its amperes."),
@@ -229,13 +239,14 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("ce-or-ukca", "CE or UKCA", "CE or UKCA is printed on the plug."),
         ],
         says: "None of the print that was looked for is on the plug.",
-        look: "Look between the pins and on the back, in slanting light: the print may be raised and of the plug's own colour.",
+        look: "Look between the pins and on the back, in slanting light: the print may be raised and of the plug’s own colour.",
         why: "A plug names its maker, BS 1363, its fuse and rating, and who approved it. All of it can be forged.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
         id: "magnet-on-pins",
         asks: "Does a magnet pull at the pins?",
+        topic: "whether a magnet pulls at the pins",
         answers: &[
             answer("no-pull", "no", "A magnet does not pull at the pins."),
             answer("weak-pull", "a little", "A magnet pulls at the pins a little, as at a thin coat of nickel."),

@@ -8,7 +8,7 @@ pub const CHECKS: &[CheckWords] = &[
         code: "earth-open",
         wrong: "a socket whose earth leads nowhere",
         why: "In a fault the metal of what is plugged in stays live, and nothing switches it off.",
-        settles: "Unplugged, with nothing connected, read from the plug's long pin to the earth of every socket.",
+        settles: "Unplugged, with nothing connected, read from the plug’s long pin to the earth of every socket.",
     },
     CheckWords {
         code: "earth-resistance-high",
@@ -50,7 +50,7 @@ pub const CHECKS: &[CheckWords] = &[
         code: "neutral-earth-joined",
         wrong: "line or neutral joined to earth",
         why: "The metal of what is plugged in carries the mains, or part of its current.",
-        settles: "Set every switch to on, connect nothing, and read from the plug's long pin to each short one.",
+        settles: "Set every switch to on, connect nothing, and read from the plug’s long pin to each short one.",
     },
     CheckWords {
         code: "insulation-low",

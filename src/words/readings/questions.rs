@@ -7,6 +7,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "readings-prepared",
         asks: "What have you made sure of?",
+        topic: "whether it was ready to be read",
         answers: &[
             AnswerWords { code: "unplugged", answer: "it is unplugged", says: "It is unplugged." },
             AnswerWords {
@@ -28,45 +29,48 @@ pub const QUESTIONS: &[QuestionWords] = &[
         says: "Nothing was made ready for the readings.",
         look: "Tap all that is true. Take the fuse out, touch the tester to its two ends, and put it back. Set every switch to on.",
         why: "A switch that is off or a blown fuse looks just like a broken wire, and would condemn a sound lead.",
-        caution: "The plug lies on the table where you see it, all the time. To reach a plug's partner, use a loose socket that is wired to nothing.",
+        caution: "The plug lies on the table where you see it, all the time. To reach a plug’s partner, use a loose socket that is wired to nothing.",
     },
     QuestionWords {
         id: "earth-path",
         asks: "Earth pin to the earth of {which}: does it beep?",
+        topic: "whether there is a path from the plug’s earth pin to the earth of {which}",
         answers: &[
             AnswerWords {
                 code: "beeps",
                 answer: "it beeps all the while",
-                says: "A tester beeps all the while from the plug's earth pin to the earth of {which}.",
+                says: "A tester beeps all the while from the plug’s earth pin to the earth of {which}.",
             },
             AnswerWords {
                 code: "comes-and-goes",
                 answer: "it comes and goes",
-                says: "The beep from the plug's earth pin to the earth of {which} comes and goes when the flex is bent.",
+                says: "The beep from the plug’s earth pin to the earth of {which} comes and goes when the flex is bent.",
             },
             AnswerWords {
                 code: "silent",
                 answer: "it stays silent",
-                says: "A tester stays silent from the plug's earth pin to the earth of {which}.",
+                says: "A tester stays silent from the plug’s earth pin to the earth of {which}.",
             },
         ],
         says: "",
-        look: "One probe on the long pin of the plug, the other on the metal inside the socket's top hole. Bend the flex where it enters the plug and where it enters the body.",
+        look: "One probe on the long pin of the plug, the other on the metal inside the socket’s top hole. Bend the flex where it enters the plug and where it enters the body.",
         why: "The earth is what makes a fault switch itself off. A beep says that there is a path, not that it is a good one.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
         id: "earth-resistance",
         asks: "What does the earth of {which} read?",
+        topic: "what the earth of {which} reads",
         answers: &[],
-        says: "From the plug's earth pin to the earth of {which} it reads {value}.",
-        look: "One probe on the long pin of the plug, the other on the metal inside the socket's top hole. First join the probes and take off what they read, or use four wires. Use 200 mA or less; 25 A only after it read well.",
+        says: "From the plug’s earth pin to the earth of {which} it reads {value}.",
+        look: "One probe on the long pin of the plug, the other on the metal inside the socket’s top hole. First join the probes and take off what they read, or use four wires. Use 200 mA or less; 25 A only after it read well.",
         why: "In a fault this path must let enough current through to blow the fuse. A meter whose leads were not taken off can show that a short lead is bad, but never that it is good.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
         id: "earth-while-bent",
         asks: "What does the reading do while you bend the flex?",
+        topic: "what the earth reading does while the flex is bent",
         answers: &[
             AnswerWords {
                 code: "steady",
@@ -92,6 +96,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pole-path",
         asks: "Where do line and neutral beep at {which}?",
+        topic: "whether line and neutral are where they belong at {which}",
         answers: &[
             AnswerWords {
                 code: "both-beep",
@@ -120,28 +125,29 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Hold the plug with its pins towards you and the long pin up: the left pin is line. Look at the socket with the long hole up: the right hole is line. Open the shutter with a loose plug's earth pin; touch the contacts with thin probes. A connector has L and N beside its holes.",
+        look: "Hold the plug with its pins towards you and the long pin up: the left pin is line. Look at the socket with the long hole up: the right hole is line. Open the shutter with a loose plug’s earth pin; touch the contacts with thin probes. A connector has L and N beside its holes.",
         why: "Where they are crossed, fuse and switch leave what is plugged in live.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
         id: "poles-together",
-        asks: "Plug's line pin to its neutral pin: a beep?",
+        asks: "Plug’s line pin to its neutral pin: a beep?",
+        topic: "whether there is a path from the plug’s line pin to its neutral pin",
         answers: &[
             AnswerWords {
                 code: "silent",
                 answer: "silent",
-                says: "From the plug's line pin to its neutral pin a tester stays silent.",
+                says: "From the plug’s line pin to its neutral pin a tester stays silent.",
             },
             AnswerWords {
                 code: "beeps-for-a-moment",
                 answer: "a beep that ends at once",
-                says: "From the plug's line pin to its neutral pin a tester beeps for a moment only.",
+                says: "From the plug’s line pin to its neutral pin a tester beeps for a moment only.",
             },
             AnswerWords {
                 code: "beeps",
                 answer: "a beep that lasts",
-                says: "From the plug's line pin to its neutral pin a tester beeps.",
+                says: "From the plug’s line pin to its neutral pin a tester beeps.",
             },
         ],
         says: "",
@@ -152,8 +158,9 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "pole-resistance",
         asks: "What do the two short pins read?",
+        topic: "what the two lower pins read, from one to the other",
         answers: &[],
-        says: "From the plug's line pin to its neutral pin it reads {value}.",
+        says: "From the plug’s line pin to its neutral pin it reads {value}.",
         look: "Meter to ohms, one probe on each short pin of the plug. No path at all is what a plain lead reads.",
         why: "Line and neutral must not be joined anywhere. A lamp, surge part or supply reads thousands of ohms; a short reads next to nothing.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
@@ -161,6 +168,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-to-poles",
         asks: "Long pin to a short pin: beep, or under 1 MΩ?",
+        topic: "whether line or neutral has a path to earth",
         answers: &[
             AnswerWords {
                 code: "neither",
@@ -183,6 +191,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "insulation-test",
         asks: "How do you test the insulation?",
+        topic: "at what voltage the insulation is to be tested",
         answers: &[
             AnswerWords {
                 code: "500-v",
@@ -207,12 +216,13 @@ pub const QUESTIONS: &[QuestionWords] = &[
         ],
         says: "",
         look: "Join the two short pins of the plug with a bit of wire or a clip. 500 V d.c.; only 250 V where surge protection is promised or fitted.",
-        why: "Weak insulation holds a meter's few volts and gives way to the mains. Surge parts conduct at 500 V and look like a fault.",
+        why: "Weak insulation holds a meter’s few volts and gives way to the mains. Surge parts conduct at 500 V and look like a fault.",
         caution: "500 V hurts. Nobody touches the sample while it is tested; afterwards wait until it is discharged, and take the joining wire off.",
     },
     QuestionWords {
         id: "insulation",
         asks: "What does the insulation read?",
+        topic: "what the insulation reads",
         answers: &[],
         says: "From line and neutral together to earth it reads {value}.",
         look: "One probe on the joined short pins, the other on the long pin. Wait until the display rests. What is beyond the range is typed as it stands, such as > 999.",
@@ -222,6 +232,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "output-insulation",
         asks: "USB output to both short pins: what does it read?",
+        topic: "what the insulation of the USB output reads",
         answers: &[],
         says: "From the USB output to line and neutral together it reads {value}.",
         look: "Short pins of the plug joined as before. One probe there, the other on the metal shell of the USB socket, then on its contacts; type the lower reading.",
@@ -231,6 +242,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "fuse-taken-out",
         asks: "Fuse taken out: what still beeps to a socket?",
+        topic: "what still reaches a socket with the fuse out",
         answers: &[
             AnswerWords {
                 code: "only-neutral-beeps",
@@ -256,6 +268,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "room-temperature",
         asks: "How warm is the room?",
+        topic: "how warm the room is",
         answers: &[],
         says: "The room has {value}.",
         look: "A thermometer that has lain beside the sample for a while. The sample must be as warm as the room.",

@@ -73,7 +73,7 @@ pub const CHECKS: &[CheckWords] = &[
     CheckWords {
         code: "case-opens-by-hand",
         wrong: "a body that opens by hand",
-        why: "It opens when it is dropped, or in a child's hands.",
+        why: "It opens when it is dropped, or in a child’s hands.",
         settles: "Twist the body gently with both hands, unplugged.",
     },
     CheckWords {
@@ -104,7 +104,7 @@ pub const CHECKS: &[CheckWords] = &[
         code: "connector-earth-open",
         wrong: "a connector without a working earth",
         why: "The metal of the appliance is live after its first fault.",
-        settles: "Unplugged, try a tester from the plug's long pin to the connector's earth contact while you bend the flex.",
+        settles: "Unplugged, try a tester from the plug’s long pin to the connector’s earth contact while you bend the flex.",
     },
     CheckWords {
         code: "connector-above-plug",

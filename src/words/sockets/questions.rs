@@ -7,6 +7,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "connector-pattern",
         asks: "Which connector is at the other end?",
+        topic: "which connector is at the other end",
         answers: &[
             AnswerWords {
                 code: "c13",
@@ -47,6 +48,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "socket-holes",
         asks: "Is any socket odd in one of these ways?",
+        topic: "whether any socket is odd",
         answers: &[
             AnswerWords {
                 code: "other-plugs-fit",
@@ -68,6 +70,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "shutters",
         asks: "Are the two lower holes of each socket closed?",
+        topic: "whether the two lower holes of each socket are closed",
         answers: &[
             AnswerWords {
                 code: "all-closed",
@@ -89,6 +92,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "earth-holes",
         asks: "Is there metal inside each earth hole?",
+        topic: "whether there is metal inside each earth hole",
         answers: &[
             AnswerWords {
                 code: "metal-in-all",
@@ -110,6 +114,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "body-condition",
         asks: "Do you see any of these on the body?",
+        topic: "whether the body is whole and closed",
         answers: &[
             AnswerWords {
                 code: "live-metal",
@@ -145,6 +150,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "socket-count",
         asks: "How many 13 A sockets are there?",
+        topic: "how many 13 A sockets there are",
         answers: &[],
         says: "13 A sockets: {value}.",
         look: "Count the sockets with three holes; USB holes do not count.",
@@ -154,6 +160,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "extras",
         asks: "What else does it have?",
+        topic: "what else it has beside plug, flex and sockets",
         answers: &[
             AnswerWords { code: "usb", answer: "USB holes", says: "It has USB outlets." },
             AnswerWords { code: "switch", answer: "a switch", says: "It has a switch." },
@@ -178,6 +185,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "total-rating",
         asks: "Does it say how much it carries in all?",
+        topic: "whether it says how much it carries in all",
         answers: &[
             AnswerWords {
                 code: "marked",
@@ -198,6 +206,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "switch-marks",
         asks: "Does the switch say which way is on?",
+        topic: "whether the switch says which way is on",
         answers: &[
             AnswerWords {
                 code: "marked",
@@ -214,6 +223,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "shutter-opened-by",
         asks: "What opens the shutters?",
+        topic: "what opens the shutters",
         answers: &[
             AnswerWords {
                 code: "one-lower-hole",
@@ -249,6 +259,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "plug-upside-down",
         asks: "Does a good plug go in upside down?",
+        topic: "whether a good plug goes in upside down",
         answers: &[
             AnswerWords {
                 code: "does-not-enter",
@@ -265,6 +276,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "hole-to-edge",
         asks: "How far is it from a lower hole to the edge?",
+        topic: "how far it is from a lower hole to the edge",
         answers: &[],
         says: "It is {value} from the nearest lower hole to the edge of the body.",
         look: "On every socket measure from the rim of each lower hole to the nearest edge of the body, on the outside. Note the shortest.",
@@ -274,6 +286,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "socket-grip",
         asks: "How does a good plug sit in the sockets?",
+        topic: "how a good plug sits in the sockets",
         answers: &[
             AnswerWords { code: "firm", answer: "firmly in all of them", says: "All sockets hold a good plug firmly." },
             AnswerWords { code: "wobbles", answer: "it wobbles", says: "A good plug wobbles in a socket." },
@@ -290,32 +303,34 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "connector-earth",
-        asks: "Is there a path from the connector's earth?",
+        asks: "Is there a path from the connector’s earth?",
+        topic: "whether there is a path from the connector’s earth",
         answers: &[
             AnswerWords {
                 code: "path",
                 answer: "yes, all the time",
-                says: "There is a path from the connector's earth contact to the plug's earth pin.",
+                says: "There is a path from the connector’s earth contact to the plug’s earth pin.",
             },
             AnswerWords {
                 code: "comes-and-goes",
                 answer: "it comes and goes",
-                says: "The path from the connector's earth contact to the plug's earth pin comes and goes.",
+                says: "The path from the connector’s earth contact to the plug’s earth pin comes and goes.",
             },
             AnswerWords {
                 code: "no-path",
                 answer: "no path",
-                says: "There is no path from the connector's earth contact to the plug's earth pin.",
+                says: "There is no path from the connector’s earth contact to the plug’s earth pin.",
             },
         ],
         says: "",
-        look: "Hold one probe of the tester on the plug's long pin, the other in the connector's middle hole. Bend the flex at both ends meanwhile.",
+        look: "Hold one probe of the tester on the plug’s long pin, the other in the connector’s middle hole. Bend the flex at both ends meanwhile.",
         why: "Without that path the metal of the appliance is live after its first fault.",
         caution: "Unplugged at both ends, and nothing connected. Never a probe in or from a live socket.",
     },
     QuestionWords {
         id: "contact-metal",
         asks: "Does a magnet pull the live contacts?",
+        topic: "whether a magnet pulls the live contacts",
         answers: &[
             AnswerWords {
                 code: "not-pulled",

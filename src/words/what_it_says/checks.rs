@@ -67,6 +67,12 @@ pub const CHECKS: &[CheckWords] = &[
         settles: EVERYWHERE,
     },
     CheckWords {
+        code: "electronic-address-missing",
+        wrong: "no email or web address of maker or importer",
+        why: "The law of Northern Ireland wants one, so that a complaint arrives.",
+        settles: EVERYWHERE,
+    },
+    CheckWords {
         code: "type-or-batch-missing",
         wrong: "no type or batch number",
         why: "Without one it cannot be called back.",
@@ -86,7 +92,7 @@ pub const CHECKS: &[CheckWords] = &[
     },
     CheckWords {
         code: "approval-number-false",
-        wrong: "an approval number that is not this product's",
+        wrong: "an approval number that is not this product’s",
         why: "The mark is forged, and nobody tested the plug.",
         settles: "Look the number up in the list of the body whose mark it is, and say what was found.",
     },

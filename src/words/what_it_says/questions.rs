@@ -1,6 +1,7 @@
 //! What is asked of print, package and listing, and what its answers say.
 
 use crate::words::question::{AnswerWords, QuestionWords};
+use crate::words::screens::NOTHING_PRINTED;
 
 const fn answer(code: &'static str, answer: &'static str, says: &'static str) -> AnswerWords {
     AnswerWords { code, answer, says }
@@ -11,7 +12,8 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "rating",
         asks: "What volts, amperes and watts does {which} state?",
-        answers: &[],
+        topic: "what volts, amperes and watts {which} states",
+        answers: &[answer("nothing", NOTHING_PRINTED, "No volts, amperes or watts stand on {which}.")],
         says: "On {which} it says {value}.",
         look: "Copy volts, amperes, watts, and length or size if they stand there, such as 13A 250V~ 3250W MAX. If nothing of the kind is printed, say so.",
         why: "What is promised is held against itself, the plug and the flex. Print is a claim, and it can give the product away.",
@@ -20,6 +22,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "promises",
         asks: "Which of these does it promise?",
+        topic: "what else it promises",
         answers: &[
             answer("surge", "protection against surges or lightning", "It promises protection against surges."),
             answer("overload", "a cut-out or overload protection", "It promises to cut out on overload."),
@@ -29,13 +32,14 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("thermal", "a thermal cut-out", "It promises a thermal cut-out."),
         ],
         says: "It promises none of the things that were asked about.",
-        look: "Look at the package, the label and the seller's page or sign.",
+        look: "Look at the package, the label and the seller’s page or sign.",
         why: "Each promise is asked about again where it can be seen: outside, or inside once it is open.",
         caution: "",
     },
     QuestionWords {
         id: "outdoors",
         asks: "Outdoor use: which of these are true?",
+        topic: "whether it is fit for outdoor use",
         answers: &[
             answer("ipx4-or-more", "IPX4, IP44 or more is printed", "IPX4, IP44 or more is printed on it."),
             answer("used-wet", "it is or will be used in the wet", "It is used in the wet."),
@@ -48,6 +52,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "marks",
         asks: "Which of these marks do you see?",
+        topic: "which marks it bears",
         answers: &[
             answer("ce", "CE", "CE is printed on it."),
             answer("ukca", "UKCA", "UKCA is printed on it."),
@@ -77,14 +82,16 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "identity",
         asks: "Which of these does it come with?",
+        topic: "who made it, who answers for it and whether it has instructions",
         answers: &[
-            answer("maker", "a maker's name with an address", "A maker is named with a postal address."),
+            answer("maker", "a maker’s name with an address", "A maker is named with a postal address."),
             answer(
                 "local-address",
                 "someone at an address in this market",
                 "A maker or importer is named at an address in this market.",
             ),
-            answer("seller", "a seller's name and address", "The seller's name and address are known."),
+            answer("electronic-address", "an email or web address", "An email or web address is given."),
+            answer("seller", "a seller’s name and address", "The seller’s name and address are known."),
             answer("type-or-batch", "a type, batch or serial number", "It bears a type, batch or serial number."),
             answer("instructions", "instructions", "It comes with instructions."),
             answer("package-gone", "the package or papers are gone", "The package or papers are gone."),
@@ -97,6 +104,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "print-faults",
         asks: "Do you see any of these?",
+        topic: "whether print and package are tidy",
         answers: &[
             answer("misspelt", "misspelt or garbled words", "Words on it are misspelt or garbled."),
             answer("sharp", "sharp edges or staples on the package", "The package has sharp edges or staples."),
@@ -109,7 +117,8 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "standards-named",
         asks: "Which standards does it name?",
-        answers: &[],
+        topic: "which standards it names",
+        answers: &[answer("nothing", NOTHING_PRINTED, "It names no standard.")],
         says: "It names these standards: {value}.",
         look: "Copy each with the letters before it, such as BS 1363-2 or BS EN 60320. If it names none, say so.",
         why: "A number that is not one for leads gives away that nobody tested it.",
@@ -118,7 +127,8 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "barcode",
         asks: "What number stands under the bars?",
-        answers: &[],
+        topic: "what number stands under the bars",
+        answers: &[answer("nothing", NOTHING_PRINTED, "It bears no bar code.")],
         says: "The number under the bars is {value}.",
         look: "Copy all digits. A barcode reader that types like a keyboard will do. If there is none, say so.",
         why: "The last digit follows from the others, so that a made-up number shows.",
@@ -127,10 +137,11 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "approval-search",
         asks: "Whose is the approval number?",
+        topic: "whose the approval number is",
         answers: &[
-            answer("fits", "this product's", "The approval number is listed for this product."),
-            answer("another-product", "another product's", "The approval number belongs to another product."),
-            answer("no-such-number", "nobody's: there is no such number", "The approval number is in no list."),
+            answer("fits", "this product’s", "The approval number is listed for this product."),
+            answer("another-product", "another product’s", "The approval number belongs to another product."),
+            answer("no-such-number", "nobody’s: there is no such number", "The approval number is in no list."),
             answer("no-number-printed", "no number is printed", "No number stands beside the approval mark."),
         ],
         says: "",
@@ -141,12 +152,13 @@ pub const QUESTIONS: &[QuestionWords] = &[
     QuestionWords {
         id: "recall-search",
         asks: "Was it called back?",
+        topic: "whether it was called back",
         answers: &[
             answer("nothing-found", "nothing was found", "A search found no recall of this product."),
             answer("recalled", "yes, it was called back", "This product was called back."),
         ],
         says: "",
-        look: "This needs a network, so leave it for later if you have none. Search for: maker, model, the words recall and extension lead; look in the recall pages of the United Kingdom government and in the EU's Safety Gate.",
+        look: "This needs a network, so leave it for later if you have none. Search for: maker, model, the words recall and extension lead; look in the recall pages of the United Kingdom government and in the EU’s Safety Gate.",
         why: "A product that was called back hurt somebody, or nearly. Finding nothing proves nothing.",
         caution: "",
     },

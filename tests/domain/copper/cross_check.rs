@@ -46,7 +46,7 @@ fn crossed(bench: &Bench) -> Vec<CrossCheck> {
 }
 
 fn is_asked(bench: &Bench, question: &Question) -> bool {
-    walk::asked(&View::new(&bench.0)).into_iter().any(|(asked, _)| asked == question)
+    walk::asked(&View::new(&bench.clone().one(facts::MAY_CUT, "yes").0)).into_iter().any(|(asked, _)| asked == question)
 }
 
 /// Joined, 0.247 Ω agree with 0.2431 Ω within an ordinary meter, with a few milliohm of clips; 0.30 Ω do not. A note only.

@@ -206,11 +206,8 @@ fn strands_laid_side_by_side_lie_a_little_loose() {
 /// strand of 0.5 mm it is 5 %. 7 strands of 0.10 mm are 0.055 mm² and 315 mΩ a metre of copper.
 #[test]
 fn one_strand_is_measured_where_there_are_fewer_than_ten() {
-    let few = cores(piece(1.0), [321.0; 3], FourWireMeter).one(metal::MAGNET, "none").answer(
-        strands::STRAND_COUNT,
-        Target::Sample,
-        Answer::Count(7),
-    );
+    let cut = cores(piece(1.0), [321.0; 3], FourWireMeter).one(facts::MAY_CUT, "yes").one(metal::MAGNET, "none");
+    let few = cut.answer(strands::STRAND_COUNT, Target::Sample, Answer::Count(7));
     let asked = |bench: &Bench| {
         plugwary::domain::walk::asked(&View::new(&bench.0)).into_iter().map(|(q, _)| q.id).collect::<Vec<_>>()
     };

@@ -183,7 +183,7 @@ fn print_is_said_back_piece_by_piece() {
     assert_eq!(
         said("ALDERMOOR <HAR> H05VV-F 3G1.5"),
         [
-            "ALDERMOOR: perhaps the maker's name",
+            "ALDERMOOR: perhaps the maker’s name",
             "HAR: a mark of approval or origin, as claimed",
             "H: made to a standard that the countries of Europe share",
             "05: rated 300\u{A0}V to earth and 500\u{A0}V between cores",

@@ -36,6 +36,13 @@ async fn app_starts_and_deep_links_open_after_the_network_is_gone() -> Result<()
     phone.goto(&format!("{}/no/such/screen?from=nowhere", host.origin())).await?;
     phone.wait_until(RUNNING).await?;
     phone.screenshot("deep-link").await?;
+
+    phone.goto(&format!("{}/limits.html", host.origin())).await?;
+    phone.wait_for_text("h1", "Limits and rules").await?;
+    phone.screenshot("limits").await?;
+    phone.tap("a").await?;
+    phone.wait_until(RUNNING).await?;
+    phone.wait_for_text("h1", "Plugwary").await?;
     Ok(())
 }
 

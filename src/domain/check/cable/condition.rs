@@ -6,7 +6,7 @@ use crate::domain::finding::Severity::{BadSign, Danger};
 use crate::domain::finding::{Judgement, Reason, Severity};
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, iec60227_1};
+use crate::domain::standard::Clause;
 use crate::domain::view::View;
 
 /// What is wrong along the flex.
@@ -80,7 +80,7 @@ pub const SHEATH_LOOSE: &Check = &Check {
     applies: always,
     judge: Judge::Marked(CONDITION, "sheath-loose", BadSign),
     asks: &[CONDITION],
-    against: &[iec60227_1::SHEATH],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.3, percent: 15 },
 };
 

@@ -3,7 +3,7 @@
 use crate::domain::check::sockets::connector::has_no_earth_by_design;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::examination::Answer;
-use crate::domain::facts::{CORE_COUNT, FLEX_PRINT};
+use crate::domain::facts::{CORE_COUNT, FLEX_PRINT, cores_can_be_seen};
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Basis, Judgement, Reason};
 use crate::domain::marking::FlexPrint;
@@ -15,19 +15,20 @@ use crate::domain::view::View;
 /// Which colour goes to the earth, and where green-and-yellow goes.
 pub const EARTH_COLOUR: &Question = &Question::one(
     "earth-colour",
-    Place::Cable,
+    Place::Inside,
     Equipment::Meters,
     &["green-and-yellow", "nearly-one-colour", "green", "yellow", "other", "green-and-yellow-is-live"],
 )
-.when(has_earth_core);
+.when(|view| cores_can_be_seen(view) && has_earth_core(view));
 
 /// Which colours go to line and neutral.
 pub const LINE_NEUTRAL_COLOURS: &Question = &Question::one(
     "line-neutral-colours",
-    Place::Cable,
+    Place::Inside,
     Equipment::Meters,
     &["brown-and-blue", "swapped", "red-and-black", "black-and-white", "other"],
-);
+)
+.when(cores_can_be_seen);
 
 /// **Finds** a flex of two cores on a product that needs an earth.
 ///

@@ -12,7 +12,8 @@ use crate::domain::quantity::{Area, Length, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::en50525::{Duty, Sizes, sizes};
-use crate::domain::standard::{en50525, iec60227_1};
+use crate::domain::standard::hd361::Compound;
+use crate::domain::standard::{cord_type, en50525, iec60227_1};
 use crate::domain::view::View;
 
 use super::print::without_area;
@@ -25,11 +26,11 @@ const CALLIPERED: Ask = Ask::Measure {
 
 /// The sheath at its thinnest point, at a cut end.
 pub const SHEATH_THICKNESS: &Question =
-    &Question::asking("sheath-thickness", Place::Cable, Equipment::Meters, CALLIPERED);
+    &Question::asking("sheath-thickness", Place::Cable, Equipment::Meters, CALLIPERED).after_cutting();
 
 /// The insulation of the thinnest core at its thinnest point, at a cut end.
 pub const INSULATION_THICKNESS: &Question =
-    &Question::asking("insulation-thickness", Place::Cable, Equipment::Meters, CALLIPERED);
+    &Question::asking("insulation-thickness", Place::Cable, Equipment::Meters, CALLIPERED).after_cutting();
 
 /// **Finds** a sheath too thin for the cord that the print names.
 ///
@@ -117,7 +118,7 @@ fn measured(
     let Some((cores, area)) = print.and_then(|print| print.cores.zip(print.area)) else {
         return without_area(view, severity);
     };
-    match (granted(cores, area), reading.measured()) {
+    match (print.and_then(|print| granted(print, cores, area)), reading.measured()) {
         (None, _) => Judgement::does_not_apply(severity),
         (_, None) => Judgement::cannot_tell(severity, Reason::OutOfRange),
         (Some(sizes), Some(value)) => {
@@ -126,10 +127,18 @@ fn measured(
     }
 }
 
-/// The sizes to go by. Where a cord is made for light and for ordinary duty and the print names neither, each limit is the wider one.
-fn granted(cores: u8, area: Area) -> Option<Sizes> {
-    match (sizes(Duty::Light, cores, area), sizes(Duty::Ordinary, cores, area)) {
-        (Some(light), Some(ordinary)) => Some(Sizes { diameter: (light.diameter.0, ordinary.diameter.1), ..light }),
-        (light, ordinary) => light.or(ordinary),
+/// The sizes to go by; `None` for a cord that the print says is flat or not of PVC: those have other sizes. Where a cord is made for
+/// light and for ordinary duty and the print names neither, each limit is the wider one.
+fn granted(print: &FlexPrint, cores: u8, area: Area) -> Option<Sizes> {
+    let is_round = print.designation.as_ref().is_none_or(|designation| designation.construction.is_empty());
+    let may_be_pvc = matches!(print.sheath(), None | Some(Some(Compound::Pvc | Compound::PvcForHeat)));
+    if !(is_round && may_be_pvc) {
+        return None;
+    }
+    match (sizes(Duty::Light, cores, area), sizes(Duty::Ordinary, cores, area), print.duty()) {
+        (Some(light), Some(_), Some(cord_type::Duty::Light)) => Some(light),
+        (Some(_), Some(ordinary), Some(cord_type::Duty::Ordinary)) => Some(ordinary),
+        (Some(light), Some(ordinary), _) => Some(Sizes { diameter: (light.diameter.0, ordinary.diameter.1), ..light }),
+        (light, ordinary, _) => light.or(ordinary),
     }
 }

@@ -3,11 +3,11 @@
 use crate::domain::check::sockets::connector::has_no_earth_by_design;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::examination::Answer;
-use crate::domain::facts::FLEX_PRINT;
+use crate::domain::facts::{FLEX_PRINT, may_be_cut};
 use crate::domain::finding::Severity::{BadSign, Breach};
 use crate::domain::finding::{Basis, ClaimPlace, Judgement, Needed, Reason, Severity};
 use crate::domain::marking::FlexPrint;
-use crate::domain::quantity::{Area, square_millimetres};
+use crate::domain::quantity::Area;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs1363_1, bs1363_2, iec60227_1};
@@ -23,7 +23,9 @@ pub const MAKER: &Question =
 
 /// Whether a thread among the cores stands for the maker's name.
 pub const MAKER_THREAD: &Question =
-    &Question::one("maker-thread", Place::Cable, Equipment::Meters, &["thread", "no-thread"]).when(names_no_maker);
+    &Question::one("maker-thread", Place::Cable, Equipment::Meters, &["thread", "no-thread"])
+        .after_cutting()
+        .when(|view| may_be_cut(view) && names_no_maker(view));
 
 /// **Finds** a flex that does not say what it is.
 ///
@@ -162,13 +164,8 @@ pub fn unsuitable(view: &View, print: Option<&FlexPrint>) -> Judgement {
     match (print.cores, print.area) {
         (Some(0..=2), _) if has_no_earth_by_design(view) => Judgement::cannot_tell(Breach, flex_type),
         (Some(0..=2), _) => Judgement::breaks(Breach, Basis::Print, flex_type),
-        (_, Some(area)) if area > thickest_on_a_plug() => Judgement::breaks(BadSign, Basis::Print, flex_type),
+        (_, Some(area)) if area > bs1363_1::thickest_flex() => Judgement::breaks(BadSign, Basis::Print, flex_type),
         (Some(_), Some(_)) => Judgement::conforms(Breach, Basis::Print, Reason::FitsTheClaim),
         (None, _) | (_, None) => not_understood(Breach),
     }
-}
-
-/// The last row of BS 1363-1 Table 2.
-fn thickest_on_a_plug() -> Area {
-    square_millimetres(1.5)
 }

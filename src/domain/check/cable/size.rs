@@ -6,16 +6,16 @@ use crate::domain::check::ruling::against;
 use crate::domain::check::sockets::connector;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, always};
 use crate::domain::decision::Limit;
-use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING};
+use crate::domain::facts::{self, FLEX_LENGTH, FLEX_PRINT, FUSE_RATING};
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
 use crate::domain::marking::FlexPrint;
-use crate::domain::physics::heating::{LoadedFlex, Steady};
-use crate::domain::quantity::{Area, ElectricCurrent, Measurand, amperes, square_millimetres};
+use crate::domain::physics::heating::{LoadedFlex, Steady, between};
+use crate::domain::quantity::{Area, ElectricCurrent, Measurand};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Kind, Place};
 use crate::domain::standard::iec60228::{self, Coating};
-use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, bs7671_flex, iec60287, iec60799};
+use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, bs7671_flex, en50525, iec60287, iec60799, practice};
 use crate::domain::view::View;
 
 /// **Finds** a flex that says itself that it is thinner than its rating asks for.
@@ -27,8 +27,8 @@ use crate::domain::view::View;
 ///
 /// **Decision** by print. On a lead the flex has to carry what the fuse and the product's own rating let through: behind 13 A, 1.25 mm²
 /// keeps the rule, 1.0 mm² breaks it, 0.75 mm² is a danger. The rating table decides whether it breaks. Heat grades it: a danger
-/// where the largest resistance of the size brings the conductors above the table's own 60 °C at that rating, lying straight
-/// (`physics::heating`, best estimate), or under 0.5 mm². On a cord set the appliance sets the current, and up to 2 m a smaller
+/// where 1.3 times the rise reaches 70 °C at that rating, lying straight, with the largest resistance of the size
+/// (`physics::heating`), or under 0.5 mm². On a cord set the appliance sets the current, and up to 2 m a smaller
 /// size will do.
 pub const FLEX_THIN_FOR_RATING: &Check = &Check {
     code: "flex-thin-for-rating",
@@ -76,26 +76,13 @@ struct FuseRange {
 }
 
 fn fuse(view: &View) -> Option<FuseRange> {
+    let (none, largest) = (ElectricCurrent::from_base(0.0), bs1362::largest_rating());
     let (at_least, at_most) = match view.one(FUSE_RATING)? {
-        "3" => (3.0, Some(3.0)),
-        "5" => (5.0, Some(5.0)),
-        "10" => (10.0, Some(10.0)),
-        "13" => (13.0, Some(13.0)),
-        "other-up-to-13" => (0.0, Some(13.0)),
-        "above-13" => (13.0, None),
-        _ => (0.0, None),
+        "other-up-to-13" => (none, Some(largest)),
+        "above-13" => (largest, None),
+        rating => facts::in_amperes(rating).map_or((none, None), |fuse| (fuse, Some(fuse))),
     };
-    Some(FuseRange { at_least: amperes(at_least), at_most: at_most.map(amperes) })
-}
-
-/// No flex under 0.5 mm² is for mains: usual practice in the United Kingdom.
-fn thinnest_for_mains() -> Area {
-    square_millimetres(0.5)
-}
-
-/// The fuse that BS 1363-1 Table 2 allows before 0.5 mm² only where the inrush of some equipment needs it.
-fn inrush_fuse() -> ElectricCurrent {
-    amperes(5.0)
+    Some(FuseRange { at_least, at_most })
 }
 
 /// A flex as its stated size allows it to be: the largest resistance of the next size of the table within, and the usual diameter.
@@ -105,10 +92,10 @@ fn loaded(area: Area) -> Option<LoadedFlex> {
     Some(LoadedFlex { cores, diameter: usual_diameter(Some(size)).value })
 }
 
-/// How grave it is that a flex carries more than its rating: a danger where `load` warms it above what the rating table is made for.
+/// How grave it is that a flex carries more than its rating: a danger where `load` may overheat it, the model's margin taken against it.
 fn overload(area: Area, load: ElectricCurrent) -> Severity {
-    let keeps_cool = |flex: LoadedFlex| match flex.steady(load, bs7671_flex::surroundings()) {
-        Steady::At(conductor) => conductor <= bs7671_flex::conductor(),
+    let keeps_cool = |flex: LoadedFlex| match between(&flex, &flex, load, bs7671_flex::surroundings()).1 {
+        Steady::At(conductor) => conductor < en50525::hottest_conductor(),
         Steady::Never => false,
     };
     if loaded(area).is_some_and(keeps_cool) { Breach } else { Danger }
@@ -153,8 +140,9 @@ fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
         return without_area(view, Danger);
     };
     let short = |load: ElectricCurrent, currents: Vec<ElectricCurrent>| {
-        let needed = bs7671::cord_area(load).filter(|needed| *needed > stated)?;
-        Some((overload(stated, currents.first().copied().unwrap_or(load)), needed, currents))
+        // No cord of the table carries more than its thickest: a load above that is short of it, not free of it.
+        let needed = bs7671::cord_area(load).unwrap_or_else(bs7671::thickest_cord);
+        (needed > stated).then(|| (overload(stated, currents.first().copied().unwrap_or(load)), needed, currents))
     };
     let short_of_fuse = |rating| short(rating, vec![rating, bs1362::non_fusing_current(rating)]);
     let fuse = fuse(view);
@@ -162,7 +150,7 @@ fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
     let by_claim = view.claimed_current().and_then(|claimed| short(claimed, vec![unstopped(view, claimed)]));
     let worst = by_claim.into_iter().chain(by_fuse).max_by_key(|(severity, ..)| *severity);
     match (worst, fuse) {
-        _ if stated < thinnest_for_mains() => under_mains_size(place, stated),
+        _ if stated < practice::thinnest_flex() => under_mains_size(place, stated),
         (Some((severity, needed, currents)), _) => Shortfall { place, stated, needed }.breaks(severity, &currents),
         (None, Some(FuseRange { at_most: Some(rating), .. })) if short_of_fuse(rating).is_none() => {
             Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim)
@@ -177,7 +165,7 @@ pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<Ele
     let Some((place, stated)) = stated_area(view, print) else {
         return without_area(view, Danger);
     };
-    if stated < thinnest_for_mains() {
+    if stated < practice::thinnest_flex() {
         return under_mains_size(place, stated);
     }
     let Some((current, least)) = current.and_then(|current| Some((current, iec60799::least_area(current)?))) else {
@@ -212,7 +200,7 @@ pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<Ele
 }
 
 fn under_mains_size(place: ClaimPlace, stated: Area) -> Judgement {
-    Shortfall { place, stated, needed: thinnest_for_mains() }.breaks(Danger, &[])
+    Shortfall { place, stated, needed: practice::thinnest_flex() }.breaks(Danger, &[])
 }
 
 /// What is left to say where neither the print nor the connector tells the current.
@@ -234,10 +222,10 @@ pub fn thin_for_fuse(view: &View, print: Option<&FlexPrint>) -> Judgement {
     let Some(fuse) = fuse(view) else {
         return Judgement::without_choice(Danger, view.answer(FUSE_RATING, Target::Sample));
     };
-    let is_above_13 = fuse.at_most.is_none() && fuse.at_least > amperes(0.0);
+    let is_above_13 = fuse.at_most.is_none() && fuse.at_least > ElectricCurrent::from_base(0.0);
     let reason = fuse_answered(view);
     let ruling = if fuse.at_least > largest || is_above_13 {
-        let is_inrush_fuse = fuse.at_most == Some(inrush_fuse());
+        let is_inrush_fuse = fuse.at_most == Some(bs1363_1::inrush_fuse());
         match (is_inrush_fuse, view.kind()) {
             (false, _) => Ruling::Breaks(Danger),
             (true, Kind::ExtensionLead) => Ruling::Breaks(Breach),

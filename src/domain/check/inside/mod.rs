@@ -26,6 +26,8 @@ pub const QUESTIONS: &[&Question] = &[
     barrier::CREEPAGE,
     barrier::CLEARANCE,
     facts::CORE_COUNT,
+    facts::MAY_CUT,
+    facts::ROOM_TEMPERATURE,
 ];
 
 /// The checks.

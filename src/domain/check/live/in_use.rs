@@ -9,7 +9,6 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::{BadSign, Danger};
 use crate::domain::finding::{Conformity, Evidence, Judgement};
 use crate::domain::instrument::Instrument;
-use crate::domain::physics::heating::most_for_pvc;
 use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
@@ -98,7 +97,7 @@ fn runs_hot(view: &View) -> Judgement {
         return Judgement::without_choice(Danger, view.answer(HOTTEST_SPOT, Target::Sample));
     };
     let at_most = |limit| against(Target::Sample, &measured, &Limit::AtMost(limit));
-    let too_hot = at_most(most_for_pvc());
+    let too_hot = at_most(en50525::hottest_conductor());
     if too_hot.outcome == Conformity::Nonconforming {
         return Judgement::by_readings(Danger, vec![too_hot], 1);
     }

@@ -11,7 +11,7 @@ use crate::domain::quantity::{Length, Mass, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::bs1362;
+use crate::domain::standard::{bs1362, practice};
 use crate::domain::view::View;
 
 const CALLIPERED: Ask = Ask::Measure {
@@ -35,7 +35,8 @@ pub const FUSE_MASS: &Question = &Question::asking(
     Equipment::HandTools,
     Ask::Measure { kind: QuantityKind::Mass, units: &[Unit::Gram], instruments: &[Instrument::Scale] },
 )
-.when(may_be_seen);
+.when(may_be_seen)
+.lesser();
 
 /// **Finds** a fuse link that does not say what it is.
 ///
@@ -109,7 +110,7 @@ pub const FUSE_UNDERWEIGHT: &Check = &Check {
     applies: may_be_there,
     judge: Judge::Reckoned(underweight),
     asks: &[FUSE_MASS],
-    against: &[bs1362::MASS],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
@@ -169,10 +170,10 @@ fn size_off(view: &View) -> Judgement {
     let Some(length) = length.measured::<Length>() else {
         return Judgement::cannot_tell(Breach, Reason::OutOfRange);
     };
-    let length = against(Target::Sample, &length, &bs1362::length());
+    let length = against(Target::Sample, &length, &bs1362::length()).of(FUSE_LENGTH);
     let diameter = reading(FUSE_DIAMETER)
         .and_then(Reading::measured::<Length>)
-        .map(|diameter| against(Target::Sample, &diameter, &bs1362::diameter()));
+        .map(|diameter| against(Target::Sample, &diameter, &bs1362::diameter()).of(FUSE_DIAMETER));
     let decided = Judgement::by_readings(Breach, vec![length.clone()], 1);
     match diameter {
         Some(diameter) if decided.outcome == Conformity::Conforms && diameter.outcome != Conformity::Conforms => {
@@ -190,5 +191,6 @@ fn underweight(view: &View) -> Judgement {
     let Some(mass) = reading.measured::<Mass>() else {
         return Judgement::cannot_tell(BadSign, Reason::OutOfRange);
     };
-    Judgement::by_readings(BadSign, vec![against(Target::Sample, &mass, &bs1362::doubtful_mass())], 1).only_told()
+    Judgement::by_readings(BadSign, vec![against(Target::Sample, &mass, &practice::doubtful_fuse_mass())], 1)
+        .only_told()
 }

@@ -6,10 +6,10 @@ use crate::domain::check::cable::copper::heat;
 use crate::domain::check::cable::size;
 use crate::domain::check::{Check, Judge, Prospect, on_leads};
 use crate::domain::examination::Answer;
-use crate::domain::facts::{FLEX_PRINT, FUSE_RATING, RATING};
+use crate::domain::facts::{self, FLEX_PRINT, FUSE_RATING, RATING};
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
-use crate::domain::quantity::{ElectricCurrent, Measurand, amperes};
+use crate::domain::quantity::{ElectricCurrent, Measurand};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs1362, bs1363_1};
@@ -55,19 +55,13 @@ pub const FUSE_OVER_FLEX: &Check = &Check {
     prospect: Prospect { minutes: 0.2, percent: 10 },
 };
 
-/// The smallest fuse in use that carries a current; 13 A is the largest there is.
-fn fuse_for(current: ElectricCurrent) -> ElectricCurrent {
-    let fuses = [3.0, 5.0, 10.0].map(amperes);
-    fuses.into_iter().find(|fuse| current <= *fuse).unwrap_or_else(bs1362::largest_rating)
-}
-
 /// The largest fuse that one place allows: a fuse or current printed there, or the fuse that its watts and volts ask for.
 fn allowed_by(view: &View, place: ClaimPlace) -> Option<ElectricCurrent> {
     let rating = view.claims().at(place)?;
     let printed = rating.fuse.or(rating.current).map(|stated| stated.value);
     printed.or_else(|| {
         let (lowest, _) = rating.voltage?;
-        Some(fuse_for(rating.power?.value / lowest.value))
+        Some(bs1362::smallest_rating_for(rating.power?.value / lowest.value))
     })
 }
 
@@ -89,13 +83,12 @@ fn above_rating(view: &View) -> Judgement {
     let keeps = || if on_leads(view) && lowest.is_none() { nothing_stated(view) } else { fits() };
     let exact = |fuse: ElectricCurrent| if fuse > limit { breaks(Some(fuse)) } else { keeps() };
     match rating {
-        "3" => exact(amperes(3.0)),
-        "5" => exact(amperes(5.0)),
-        "10" => exact(amperes(10.0)),
-        "13" => exact(amperes(13.0)),
         "above-13" => breaks(None),
         "other-up-to-13" if limit >= bs1362::largest_rating() => keeps(),
-        _ => Judgement::cannot_tell(Danger, Reason::Needs(Needed::FuseRating)),
+        _ => match facts::in_amperes(rating) {
+            Some(fuse) => exact(fuse),
+            None => Judgement::cannot_tell(Danger, Reason::Needs(Needed::FuseRating)),
+        },
     }
 }
 

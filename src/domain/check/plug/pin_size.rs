@@ -11,11 +11,11 @@ use crate::domain::facts::has_uk_plug;
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Conformity, Evidence, Judgement, Reason};
 use crate::domain::instrument::Instrument;
-use crate::domain::quantity::{Length, QuantityKind, Unit, millimetres};
+use crate::domain::quantity::{Length, QuantityKind, Unit};
 use crate::domain::question::{Ask, Core, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, bs1363_1};
+use crate::domain::standard::{Clause, bs1363_1, practice};
 use crate::domain::uncertainty::{Measured, combine2, combine3};
 use crate::domain::view::View;
 
@@ -158,11 +158,6 @@ const fn sized(
     }
 }
 
-/// What a recalled tolerance is granted beyond the doubt of the reading.
-fn grace() -> Length {
-    millimetres(0.2)
-}
-
 fn near_edge(view: &View) -> Judgement {
     let Some(reading) = view.reading(TO_EDGE, Target::Sample) else {
         return Judgement::without_choice(Danger, view.answer(TO_EDGE, Target::Sample));
@@ -171,7 +166,7 @@ fn near_edge(view: &View) -> Judgement {
         return Judgement::cannot_tell(Danger, Reason::OutOfRange);
     };
     let held = |limit| against(Target::Sample, &distance, &limit);
-    let is_far_too_near = held(Limit::AtLeast(millimetres(7.0))).outcome == Conformity::Nonconforming;
+    let is_far_too_near = held(practice::pin_far_from_fingers()).outcome == Conformity::Nonconforming;
     let is_bare = view.marked(PINS_AND_SLEEVES, "no-sleeves") == Some(true);
     let severity = if is_far_too_near || is_bare { Danger } else { Breach };
     Judgement::by_readings(severity, vec![held(bs1363_1::pin_to_edge())], 1)
@@ -183,7 +178,7 @@ fn read(view: &View, question: &Question) -> Option<Measured<Length>> {
 }
 
 fn recalled(view: &View, sizes: &[(&'static Question, Limit<Length>)]) -> Judgement {
-    let held = sizes.iter().filter_map(|(question, limit)| Some(leniently(&read(view, question)?, limit)));
+    let held = sizes.iter().filter_map(|(question, limit)| Some(leniently(&read(view, question)?, limit).of(question)));
     let first = sizes.iter().find_map(|(question, _)| view.answer(question, Target::Sample));
     by_recalled(held.collect(), sizes.len(), Judgement::without_choice(Breach, first))
 }
@@ -198,7 +193,9 @@ fn spacing(view: &View) -> Judgement {
     let between_live = read(view, ACROSS).map(|across| combine2(across, live_width, |across, width| across - width));
     let to_earth = read(view, EARTH_TO_FAR_SIDE)
         .map(|far| combine3(far, earth_width, thickness, |far, width, thick| far - width / 2.0 - thick / 2.0));
-    let held = [between_live, to_earth].into_iter().flatten().map(|at| leniently(&at, &bs1363_1::pin_spacing()));
+    let held = [(ACROSS, between_live), (EARTH_TO_FAR_SIDE, to_earth)]
+        .into_iter()
+        .filter_map(|(question, at)| Some(leniently(&at?, &bs1363_1::pin_spacing()).of(question)));
     let first = [ACROSS, EARTH_TO_FAR_SIDE].iter().find_map(|question| view.answer(question, Target::Sample));
     by_recalled(held.collect(), 2, Judgement::without_choice(Breach, first))
 }
@@ -214,7 +211,7 @@ fn as_made(limit: &Limit<Length>) -> Measured<Length> {
 /// A size against a recalled limit: outside only beyond its expanded uncertainty and the grace.
 fn leniently(size: &Measured<Length>, limit: &Limit<Length>) -> Evidence {
     let strict = against(Target::Sample, size, limit);
-    let granted = limit.friendly(&Measured::new(size.value, (size.expanded() + grace()) / 2.0));
+    let granted = limit.friendly(&Measured::new(size.value, (size.expanded() + practice::pin_grace()) / 2.0));
     let is_near = strict.outcome == Conformity::Nonconforming && limit.holds(granted);
     Evidence { outcome: if is_near { Conformity::Inconclusive } else { strict.outcome }, ..strict }
 }

@@ -11,9 +11,7 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Evidence, Granted, GrossError, Judgement, Needed, Reason};
 use crate::domain::instrument::Instrument;
-use crate::domain::quantity::{
-    Area, ElectricalResistance, Measurand, QuantityKind, ResistancePerLength, Unit, square_millimetres,
-};
+use crate::domain::quantity::{Area, ElectricalResistance, Measurand, QuantityKind, ResistancePerLength, Unit};
 use crate::domain::question::{Ask, Per, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
@@ -41,9 +39,6 @@ pub const EARTH_RESISTANCE: &Question = &Question::asking(
 )
 .per(Per::Socket)
 .when(unplugged);
-
-/// The sizes of mains flex, in mm².
-const CORE_SIZES: [f64; 7] = [0.5, 0.75, 1.0, 1.25, 1.5, 2.5, 4.0];
 
 /// **Finds** an earth path of more resistance than its flex explains.
 ///
@@ -181,7 +176,7 @@ fn every_core_was_read(view: &View) -> bool {
 
 /// The largest resistance of a class 5 core of plain copper. Of a size between two rows the smaller one counts, which allows more.
 fn class_5_at_most(area: Area) -> Option<ResistancePerLength> {
-    let row = CORE_SIZES.into_iter().map(square_millimetres).rev().find(|size| *size <= area);
     // No mains flex is thinner than the first row, whatever it claims.
-    iec60228::class5_maximum(row.unwrap_or_else(|| square_millimetres(0.5)), Coating::Plain)
+    let row = iec60228::class5_size_within(area).unwrap_or_else(iec60228::class5_smallest);
+    iec60228::class5_maximum(row, Coating::Plain)
 }

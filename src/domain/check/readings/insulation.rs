@@ -13,7 +13,7 @@ use crate::domain::quantity::{ElectricalResistance, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{bs1363_2, iet_code};
+use crate::domain::standard::{bs1363_1, bs1363_2, iet_code};
 use crate::domain::view::View;
 
 /// How insulation is tested: the voltage, and whether line and neutral are joined for it.
@@ -57,7 +57,7 @@ pub const INSULATION_LOW: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(insulation_low),
     asks: &[INSULATION, INSULATION_TEST, facts::READINGS_PREPARED, facts::EXTRAS, facts::PROMISES],
-    against: &[iet_code::INSULATION_CLASS_I, bs1363_2::INSULATION, iet_code::SURGE_LEADS],
+    against: &[iet_code::INSULATION_CLASS_I, bs1363_2::INSULATION, bs1363_1::INSULATION, iet_code::SURGE_LEADS],
     prospect: Prospect { minutes: 1.5, percent: 4 },
 };
 

@@ -25,7 +25,6 @@ pub const QUESTIONS: &[&Question] = &[
     insulation::INSULATION,
     insulation::OUTPUT_INSULATION,
     poles::FUSE_OUT,
-    facts::ROOM_TEMPERATURE,
 ];
 
 /// The checks.

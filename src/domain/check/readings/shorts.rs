@@ -8,11 +8,11 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Judgement, Reason};
 use crate::domain::instrument::Instrument;
-use crate::domain::quantity::{ElectricalResistance, QuantityKind, Unit, amperes, ohms, volts};
+use crate::domain::quantity::{ElectricalResistance, QuantityKind, Unit};
 use crate::domain::question::{Ask, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::Clause;
+use crate::domain::standard::practice;
 use crate::domain::view::View;
 
 /// Whether a tester beeps from the plug's line pin to its neutral pin. A meter tells it better: then the resistance is read instead.
@@ -28,7 +28,7 @@ pub const POLE_RESISTANCE: &Question = &Question::asking(
     Ask::Measure {
         kind: QuantityKind::Resistance,
         units: &[Unit::Ohm, Unit::Kilohm, Unit::Megohm],
-        instruments: &[Instrument::HandMeter, Instrument::HandMeterNulled, Instrument::FourWireMeter],
+        instruments: &[Instrument::FourWireMeter, Instrument::HandMeterNulled, Instrument::HandMeter],
     },
 )
 .when(unplugged);
@@ -57,7 +57,7 @@ pub const POLE_SHORTED: &Check = &Check {
         worst_made([by_tester(view, POLES_TOGETHER, Danger, TOGETHER), poles_by_meter(view)], Danger)
     }),
     asks: &[POLES_TOGETHER, POLE_RESISTANCE, facts::READINGS_PREPARED, facts::EXTRAS, facts::PROMISES],
-    against: &[Clause::common_practice()],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 0.5, percent: 3 },
 };
 
@@ -81,11 +81,11 @@ fn poles_by_reading(view: &View, reading: &Reading) -> Judgement {
     let at_least = |least: ElectricalResistance| {
         Judgement::by_readings(Danger, held(Target::Sample, reading, &Limit::AtLeast(least)).into_iter().collect(), 1)
     };
-    let no_short = at_least(volts(230.0) / amperes(13.0));
+    let no_short = at_least(practice::short_circuit());
     if no_short.outcome != Conformity::Conforms {
         return Trust::Loose.hold(view, no_short);
     }
-    let nothing_conducts = at_least(ohms(1e6));
+    let nothing_conducts = at_least(practice::nothing_conducts());
     if has_nothing_between_poles(view) && nothing_conducts.outcome != Conformity::Conforms {
         return in_doubt(nothing_conducts, Reason::Measured);
     }
@@ -113,7 +113,7 @@ pub const NEUTRAL_EARTH_JOINED: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| by_tester(view, EARTH_TO_POLES, Danger, JOINED)),
     asks: &[EARTH_TO_POLES, facts::READINGS_PREPARED, facts::EXTRAS],
-    against: &[Clause::common_practice()],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 0.5, percent: 4 },
 };
 

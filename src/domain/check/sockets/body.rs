@@ -1,6 +1,7 @@
 //! The body with the sockets, or the connector: whole, closed, marked.
 
 use super::connector;
+use crate::domain::check::inside::opening;
 use crate::domain::check::{Check, Judge, Prospect, Ruling, on_leads};
 use crate::domain::facts::{self, RATING};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
@@ -26,12 +27,14 @@ pub const TOTAL_RATING: &Question =
 
 /// Whether the switch says which way is on.
 pub const SWITCH_MARKS: &Question =
-    &Question::one("switch-marks", Place::Sockets, Equipment::Eyes, &["marked", "not-marked"]).when(has_switch);
+    &Question::one("switch-marks", Place::Sockets, Equipment::Eyes, &["marked", "not-marked"])
+        .when(has_switch)
+        .lesser();
 
 /// Whether a magnet pulls the line and neutral contacts, opened.
 pub const CONTACT_METAL: &Question =
-    &Question::one("contact-metal", Place::Sockets, Equipment::Meters, &["not-pulled", "weakly", "strongly"])
-        .when(on_leads);
+    &Question::one("contact-metal", Place::Inside, Equipment::Meters, &["not-pulled", "weakly", "strongly"])
+        .when(|view| on_leads(view) && opening::is_open(view));
 
 /// **Finds** metal of the live circuit within a finger's reach.
 ///

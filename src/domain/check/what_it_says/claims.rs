@@ -11,10 +11,10 @@ use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING, RATING};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Reason, Severity};
 use crate::domain::marking::{Claims, Disagreement, Rating, Stated};
-use crate::domain::quantity::{Amount, ElectricCurrent, Length, Measurand, QuantityKind, Unit, volts};
+use crate::domain::quantity::{ElectricCurrent, Length, Measurand, QuantityKind};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{bs1363_1, law_gb, marks};
+use crate::domain::standard::{bs1363_1, law_gb, marks, practice};
 use crate::domain::view::View;
 
 /// **Finds** a product that states neither volts, amperes nor watts on itself.
@@ -170,9 +170,6 @@ fn impossible(view: &View) -> Judgement {
     }
 }
 
-/// Voltages within this ratio belong to one supply: 220 V and 250 V do, 127 V and 220 V do not (usual practice).
-const ONE_SUPPLY: f64 = 1.2;
-
 /// A breach where the place less to be believed says more.
 fn weight(disagreement: &Disagreement) -> Severity {
     let says_too_much = disagreement.higher.0 < disagreement.lower.0 && disagreement.kind != QuantityKind::Potential;
@@ -181,9 +178,8 @@ fn weight(disagreement: &Disagreement) -> Severity {
 
 /// Whether two values are a contradiction, and not two sides of the same thing.
 fn is_contradiction(disagreement: &Disagreement) -> bool {
-    let in_volts = |amount: Amount| amount.in_unit(Unit::Volt);
-    match (in_volts(disagreement.higher.1), in_volts(disagreement.lower.1)) {
-        (Some(higher), Some(lower)) => higher > ONE_SUPPLY * lower,
+    match (disagreement.higher.1.to(), disagreement.lower.1.to()) {
+        (Some(higher), Some(lower)) => !practice::are_one_supply(higher, lower),
         _ => disagreement.kind != QuantityKind::Current || disagreement.higher.0 != ClaimPlace::Plug,
     }
 }
@@ -200,7 +196,7 @@ fn disagree(view: &View) -> Judgement {
 
 /// The least current that a rating may stand for, from amperes or from watts, whichever claims more.
 fn least_total(rating: &Rating) -> Option<ElectricCurrent> {
-    let highest_volts = rating.voltage.as_ref().map_or_else(|| volts(250.0), |(_, high)| high.highest());
+    let highest_volts = rating.voltage.as_ref().map_or_else(bs1363_1::rated_voltage, |(_, high)| high.highest());
     let by_watts = rating.power.as_ref().map(|power| power.lowest() / highest_volts);
     let by_amperes = rating.current.as_ref().map(Stated::lowest);
     by_watts.into_iter().chain(by_amperes).reduce(|a, b| if b > a { b } else { a })
@@ -230,7 +226,7 @@ fn above_plug(view: &View) -> Judgement {
 fn total(rating: &Rating, plug: ElectricCurrent) -> Option<ElectricCurrent> {
     let by_amperes = rating.current.map(|current| current.value).filter(|current| *current > plug);
     by_amperes.or_else(|| {
-        let most_volts = rating.voltage.map_or_else(|| volts(250.0), |(_, high)| high.value);
+        let most_volts = rating.voltage.map_or_else(bs1363_1::rated_voltage, |(_, high)| high.value);
         rating.power.map(|power| power.value / most_volts)
     })
 }

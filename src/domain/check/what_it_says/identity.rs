@@ -15,16 +15,17 @@ pub const STATED: &Question = &Question::any(
     "identity",
     Place::WhatItSays,
     Equipment::Eyes,
-    &["maker", "local-address", "seller", "type-or-batch", "instructions", "package-gone"],
+    &["maker", "local-address", "electronic-address", "seller", "type-or-batch", "instructions", "package-gone"],
 );
 
-const RULES: &[Clause] = &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::GENERAL_SAFETY];
+const RULES: &[Clause] =
+    &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::EQUIPMENT_IDENTITY, law_ni::GENERAL_SAFETY];
 
 /// **Finds** goods that name no maker with a postal address.
 ///
 /// **Why it matters** nobody answers for them.
 ///
-/// **Source** SI 2016/1101, SI 2005/1803, Regulation (EU) 2023/988 (memory-high).
+/// **Source** SI 2016/1101, SI 2005/1803; in Northern Ireland Directive 2014/35/EU, Regulation (EU) 2023/988 (memory-high).
 ///
 /// **Decision** every place is looked at; with the package gone it cannot be told. A breach for goods under the electrical equipment
 /// rules, in Northern Ireland, and where nothing at all tells who they are; else a bad sign.
@@ -45,6 +46,19 @@ pub const MAKER_NOT_NAMED: &Check = &stated("maker-not-named", Judge::Reckoned(|
 /// **Decision** as for `maker-not-named`; a maker at home needs no importer.
 pub const IMPORTER_NOT_NAMED: &Check =
     &stated("importer-not-named", Judge::Reckoned(|view| lacks(view, "local-address")), 35);
+
+/// **Finds** goods that name no electronic address of their maker or importer.
+///
+/// **Why it matters** the law of Northern Ireland wants one, so that a complaint arrives.
+///
+/// **Source** Regulation (EU) 2023/988, 9 and 11 (memory-high).
+///
+/// **Decision** as for `maker-not-named`, in Northern Ireland only: a breach.
+pub const ELECTRONIC_ADDRESS_MISSING: &Check = &Check {
+    applies: |view| view.market() == Market::NorthernIreland,
+    against: &[law_ni::GENERAL_SAFETY],
+    ..stated("electronic-address-missing", Judge::Reckoned(|view| absent(view, "electronic-address", Breach)), 40)
+};
 
 /// **Finds** goods that state neither type nor batch.
 ///

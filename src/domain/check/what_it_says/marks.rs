@@ -49,13 +49,13 @@ pub const CONFORMITY_MARK_MISSING: &Check = &Check {
 ///
 /// **Why it matters** neither belongs there: whoever prints it does not know the rules.
 ///
-/// **Source** SI 2016/1101 (read): domestic plugs and sockets are outside.
+/// **Source** SI 2016/1101 (read), Directive 2014/35/EU, Annex II (memory-high): domestic plugs and sockets are outside.
 ///
 /// **Decision** by eye; on the plug itself neither mark is ever right, elsewhere on a lead only where it has USB or electronics.
 pub const MARK_NOT_APPLICABLE: &Check = &Check {
     judge: Judge::Reckoned(not_applicable),
     asks: &[SEEN, PLUG_PRINT, facts::EXTRAS],
-    against: &[law_gb::EQUIPMENT_SCOPE],
+    against: &[law_gb::EQUIPMENT_SCOPE, law_ni::EQUIPMENT_SCOPE],
     prospect: Prospect { minutes: 0.2, percent: 30 },
     ..seen("mark-not-applicable", "ce")
 };
@@ -68,7 +68,7 @@ pub const MARK_NOT_APPLICABLE: &Check = &Check {
 ///
 /// **Decision** by eye; a hint only.
 pub const CONFORMITY_MARK_MALFORMED: &Check = &Check {
-    against: &[marks::CE_SIZE],
+    against: &[marks::CE_SIZE, marks::CE_AND_UKCA_SIZE],
     prospect: Prospect { minutes: 0.3, percent: 20 },
     ..seen("conformity-mark-malformed", "mark-malformed")
 };

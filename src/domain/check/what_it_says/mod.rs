@@ -37,6 +37,7 @@ pub const CHECKS: &[&Check] = &[
     marks::CONFORMITY_MARK_MISSING,
     identity::MAKER_NOT_NAMED,
     identity::IMPORTER_NOT_NAMED,
+    identity::ELECTRONIC_ADDRESS_MISSING,
     identity::TYPE_OR_BATCH_MISSING,
     identity::INSTRUCTIONS_MISSING,
     looked_up::RECALLED_PRODUCT,

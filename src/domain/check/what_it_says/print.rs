@@ -11,15 +11,15 @@ use crate::domain::view::View;
 
 /// What is poor about print and package.
 pub const FAULTS: &Question =
-    &Question::any("print-faults", Place::WhatItSays, Equipment::Eyes, &["misspelt", "sharp"]);
+    &Question::any("print-faults", Place::WhatItSays, Equipment::Eyes, &["misspelt", "sharp"]).lesser();
 
 /// The numbers of the standards that are named.
 pub const STANDARDS: &Question =
-    &Question::asking("standards-named", Place::WhatItSays, Equipment::HandTools, Ask::Printed(Printed::Words));
+    &Question::asking("standards-named", Place::WhatItSays, Equipment::Eyes, Ask::Printed(Printed::Words)).lesser();
 
 /// The number under the bars.
 pub const BARCODE: &Question =
-    &Question::asking("barcode", Place::WhatItSays, Equipment::HandTools, Ask::Printed(Printed::Barcode));
+    &Question::asking("barcode", Place::WhatItSays, Equipment::Eyes, Ask::Printed(Printed::Barcode)).lesser();
 
 const USUAL: &[Clause] = &[Clause::common_practice()];
 

@@ -9,16 +9,16 @@ pub enum Do {
     Any(&'static [&'static str]),
     /// A value or a print is typed, and the Enter key.
     Type(&'static str),
-    /// A value is typed as it was read with this instrument, and the Enter key.
+    /// What it was read with is named, unless it is named already, and a value is typed, and the Enter key.
     Read(&'static str, &'static str),
     /// A number is tapped.
     Count(u8),
     /// Nothing is printed there.
     Nothing,
-    /// It cannot be told.
-    CannotTell,
+    /// The tool for it is not at hand.
+    NoTool,
 }
-use Do::{Any, CannotTell, Count, Nothing, One, Read, Type};
+use Do::{Any, Count, NoTool, Nothing, One, Read, Type};
 
 /// Questions and what is done about them. Where a question comes several times, as for each socket, its lines are taken in turn, and the
 /// last one again from then on.
@@ -47,29 +47,29 @@ pub const SOUND_BY_EYE: Script = &[
     ("marks", Any(&["wheeled-bin"])),
     ("identity", Any(&["maker", "local-address", "seller", "type-or-batch", "instructions"])),
     ("print-faults", Any(&[])),
+    ("standards-named", Type("BS 1363\n")),
+    ("barcode", Nothing),
 ];
 
 /// The same lead with ruler, calliper, scale, magnet and continuity tester: what is asked beyond [`SOUND_BY_EYE`].
 pub const SOUND_BY_HAND: Script = &[
-    ("standards-named", Type("BS 1363\n")),
-    ("barcode", Nothing),
     ("approval-search", One("fits")),
     ("recall-search", One("nothing-found")),
     ("plug-make", One("moulded")),
-    ("fuse-length", Type("25,4\n")),
-    ("fuse-diameter", Type("6,35 mm\n")),
-    ("fuse-mass", CannotTell),
+    ("fuse-length", Read("25,4\n", "digital-calliper")),
+    ("fuse-diameter", Read("6,35 mm\n", "digital-calliper")),
+    ("fuse-mass", NoTool),
     ("magnet-on-pins", One("no-pull")),
-    ("pin-to-edge", Type("10,21\n")),
-    ("live-pin-width", Type("6.35\n")),
-    ("earth-pin-width", Type("7.95\n")),
-    ("pin-thickness", Type("3.97\n")),
-    ("live-pin-length", Type("17.7\n")),
-    ("earth-pin-length", Type("22.7\n")),
-    ("across-live-pins", Type("28.58\n")),
-    ("earth-pin-to-far-side", Type("28.2\n")),
-    ("flex-length", Type("2,01\n")),
-    ("flex-diameter", Type("8,4\n")),
+    ("pin-to-edge", Read("10,21\n", "digital-calliper")),
+    ("live-pin-width", Read("6.35\n", "digital-calliper")),
+    ("earth-pin-width", Read("7.95\n", "digital-calliper")),
+    ("pin-thickness", Read("3.97\n", "digital-calliper")),
+    ("live-pin-length", Read("17.7\n", "digital-calliper")),
+    ("earth-pin-length", Read("22.7\n", "digital-calliper")),
+    ("across-live-pins", Read("28.58\n", "digital-calliper")),
+    ("earth-pin-to-far-side", Read("28.2\n", "digital-calliper")),
+    ("flex-length", Read("2,01\n", "tape")),
+    ("flex-diameter", Read("8,4\n", "digital-calliper")),
     ("shutter-opened-by", One("all-three")),
     ("plug-upside-down", One("does-not-enter")),
     ("socket-grip", One("firm")),
@@ -81,21 +81,23 @@ pub const SOUND_BY_HAND: Script = &[
     ("fuse-taken-out", One("only-neutral-beeps")),
 ];
 
-/// The same lead with meters and opened: what is asked beyond [`SOUND_BY_HAND`], up to the live part, which is left alone.
+/// The same lead with meters, opened and cut up at last: what is asked beyond [`SOUND_BY_HAND`]. Nobody energises it.
 pub const SOUND_BY_METER: Script = &[
     ("earth-colour", One("green-and-yellow")),
     ("line-neutral-colours", One("brown-and-blue")),
-    ("sheath-thickness", Type("0,9\n")),
-    ("insulation-thickness", Type("0,75\n")),
+    ("sheath-thickness", Read("0,9\n", "digital-calliper")),
+    ("insulation-thickness", Read("0,75\n", "digital-calliper")),
     ("contact-metal", One("not-pulled")),
-    ("earth-resistance", Type("0R03\n")),
+    ("earth-resistance", Read("0R03\n", "earth-path-tester")),
     ("earth-resistance", Type("34 mΩ\n")),
     ("earth-resistance", Type("0,035\n")),
     ("earth-while-bent", One("steady")),
-    ("pole-resistance", Type("OL\n")),
+    ("pole-resistance", Read("OL\n", "hand-meter")),
     ("insulation-test", One("500-v")),
     ("insulation", Read("> 999 MΩ\n", "insulation-tester")),
     ("room-temperature", Type("20\n")),
+    ("live-competent", Any(&[])),
+    ("may-cut", One("yes")),
     ("opened", One("opened")),
     ("seen-inside", Any(&[])),
     ("earth-joined-to", One("every-socket")),
@@ -107,10 +109,10 @@ pub const SOUND_BY_METER: Script = &[
     ("core-magnet", One("none")),
     ("core-scrape", One("red")),
     ("strand-count", Type("30\n")),
-    ("ten-strands-width", Type("2,50\n")),
-    ("piece-length", Type("2,00\n")),
+    ("ten-strands-width", Read("2,50\n", "digital-calliper")),
+    ("piece-length", Read("2,00\n", "tape")),
     ("core-resistance", Read("25,1 mΩ\n", "four-wire-meter")),
-    ("core-mass", CannotTell),
+    ("core-mass", NoTool),
     ("cores-joined", Read("8,4 mΩ\n", "four-wire-meter")),
 ];
 
@@ -127,7 +129,7 @@ pub const BARE_PINS: Script = &[
 /// it needs none.
 pub const LETHAL_WITH_GOOD_PRINT: Script = &[
     ("marks", Any(&["double-square", "wheeled-bin"])),
-    ("earth-resistance", Type("OL\n")),
+    ("earth-resistance", Read("OL\n", "earth-path-tester")),
     ("earth-while-bent", One("open-all-the-while")),
     ("earth-joined-to", One("nothing")),
     ("core-resistance", Read("0,21\n", "four-wire-meter")),

@@ -36,13 +36,18 @@ async fn sound_lead_is_only_said_to_be_so_from_outside() -> Result<()> {
     let phone = Phone::fresh("sound-by-eye").await?;
     let mut buyer = Walker::new(&phone, &[SOUND_BY_EYE]);
     buyer.begin(&host.origin(), "eyes").await?;
-    assert_eq!(buyer.walk_to("print-faults").await?, "print-faults");
     assert_eq!(buyer.walk().await?, ALL_LOOKED);
+    assert_eq!(buyer.asked("print-faults"), 0, "what decides nothing waits");
     phone.wait_for(".verdict[data-verdict=nothing-wrong-seen]").await?;
     let said = phone.text(".verdict").await?;
     assert!(said.contains("Nothing wrong seen from outside, in "), "{said}");
     assert!(said.contains("Earth, polarity and copper not tested."), "{said}");
     assert_eq!(phone.texts(".enough").await?, [""; 0]);
     phone.screenshot("nothing-wrong-seen").await?;
+    phone.tap("#lesser").await?;
+    phone.wait_for(".asked[data-question=print-faults]").await?;
+    assert_eq!(buyer.walk().await?, ALL_LOOKED);
+    assert_eq!([buyer.asked("print-faults"), buyer.asked("barcode")], [1, 1]);
+    phone.wait_for(".verdict[data-verdict=nothing-wrong-seen]").await?;
     Ok(())
 }

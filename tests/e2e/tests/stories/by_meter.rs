@@ -3,7 +3,7 @@
 use anyhow::{Context as _, Result};
 use e2e::{Phone, host};
 
-use crate::answers::{LETHAL_WITH_GOOD_PRINT, SOUND_BY_EYE, SOUND_BY_HAND, SOUND_BY_METER};
+use crate::answers::{Do, LETHAL_WITH_GOOD_PRINT, SOUND_BY_EYE, SOUND_BY_HAND, SOUND_BY_METER};
 use crate::walker::{ALL_LOOKED, RUNNING, Walker, verdict};
 
 const FIELD: &str = ".asked[data-question=earth-resistance] input.value";
@@ -24,17 +24,11 @@ async fn examination_goes_on_where_the_browser_was_killed() -> Result<()> {
     assert_eq!(verdict(&phone).await?, "not-decided", "with meters more is essential");
 
     assert_eq!(inspector.walk_to("earth-resistance").await?, "earth-resistance");
-    phone.type_text(FIELD, "0R0").await?;
+    phone.tap_words("mΩ").await?;
+    phone.type_text(FIELD, "3").await?;
     phone.screenshot("half-typed").await?;
     let said = phone.texts(".sentence").await?;
     assert!(said.len() > 40, "{said:?}");
-    // A tab that dies keeps what was typed; a browser that is killed writes it down too late.
-    phone.reload().await?;
-    phone.wait_for(FIELD).await?;
-    assert_eq!(phone.eval(&format!("document.querySelector('{FIELD}').value")).await?, "0R0");
-    assert_eq!(phone.texts(".sentence").await?, said);
-    phone.screenshot("half-typed-after-a-reload").await?;
-
     let walked = inspector.progress();
     let phone = Phone::again(phone.kill()?).await?;
     phone.goto(&host.origin()).await?;
@@ -43,11 +37,19 @@ async fn examination_goes_on_where_the_browser_was_killed() -> Result<()> {
     phone.wait_for(FIELD).await?;
     assert_eq!(phone.texts(".sentence").await?, said);
     phone.screenshot("after-the-restart").await?;
+    assert_eq!(
+        phone.eval(&format!("document.querySelector('{FIELD}').value")).await?,
+        "3",
+        "what was half typed is lost"
+    );
 
     let mut inspector = Walker::resume(&phone, walked);
-    phone.type_text(FIELD, "0R037\n").await?;
-    phone.wait_for_text(".sentence", "0.037\u{a0}Ω").await?;
-    assert_eq!(inspector.walk().await?, "live-competent");
+    // Nothing is put down while nobody has said what it was read with; the unit that was tapped is still the milliohm.
+    phone.type_text(FIELD, "7\n").await?;
+    phone.wait_for_text(".asked .problem", "Say what you read it with").await?;
+    inspector.answer(Do::Read("\n", "earth-path-tester")).await?;
+    phone.wait_for_text(".sentence", "37\u{a0}mΩ").await?;
+    assert_eq!(inspector.walk().await?, ALL_LOOKED);
     assert_eq!(verdict(&phone).await?, "nothing-wrong-seen");
     Ok(())
 }
@@ -62,7 +64,7 @@ async fn sound_lead_is_said_to_be_so_in_how_many_of_how_many() -> Result<()> {
     phone.screenshot("core-resistance").await?;
     assert_eq!(inspector.walk_to("strand-count").await?, "strand-count");
     phone.screenshot("strand-count").await?;
-    assert_eq!(inspector.walk().await?, "live-competent", "the live part is for others");
+    assert_eq!(inspector.walk().await?, ALL_LOOKED);
     assert_eq!((inspector.asked("earth-resistance"), inspector.asked("core-resistance")), (4, 3));
     let headline = phone.text(".verdict h1").await?;
     let counts = headline.strip_prefix("Nothing wrong seen in ").context(headline.clone())?;
@@ -83,9 +85,10 @@ async fn double_square_and_good_print_do_not_hide_a_lethal_lead() -> Result<()> 
     inspector.begin(&host.origin(), "meters").await?;
     assert_eq!(inspector.walk_to("earth-resistance").await?, "earth-resistance");
     phone.screenshot("double-square-seen").await?;
-    assert_eq!(inspector.walk().await?, "live-competent");
-    assert_eq!(inspector.asked("earth-resistance"), 4);
+    assert_eq!(inspector.walk().await?, ALL_LOOKED);
+    assert_eq!((inspector.asked("earth-resistance"), inspector.asked("live-competent")), (4, 0));
     phone.wait_for(".verdict[data-verdict=keep-away]").await?;
+    phone.tap("[data-place=live]").await?;
     phone.wait_for_text(".asked", "The live part is withdrawn.").await?;
     phone.screenshot("keep-away").await?;
     phone.wait_for("[data-code=class-mark-contradicted]").await?;

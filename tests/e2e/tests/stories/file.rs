@@ -3,13 +3,16 @@
 use std::{env, fs, path::Path, process::Command};
 
 use anyhow::{Context as _, Result, ensure};
-use e2e::{Phone, host};
+use e2e::{Build, Phone, Server, host};
 
 use crate::answers::{BARE_PINS, SOUND_BY_EYE};
 use crate::walker::{ALL_LOOKED, RUNNING, Walker, verdict};
 
 /// True once the app is kept for use without a network.
 const READY: &str = "window.plugwaryShell?.offlineReady === true";
+
+/// What is said when the press did not come.
+const NOT_MADE: &str = "The file was not made: the part of the app that makes files could not be loaded.";
 
 #[tokio::test]
 async fn examination_and_file_are_made_without_a_network() -> Result<()> {
@@ -71,6 +74,43 @@ async fn file_taken_back_on_another_phone_says_the_same_as_the_native_command() 
     assert!(line.contains(r#""verdict":"keep-away""#), "{line}");
     assert_eq!(judge(&file)?, format!("{line}\n"));
     assert_eq!(judge(&bare)?, format!("{line}\n"));
+    Ok(())
+}
+
+#[tokio::test]
+async fn file_that_could_not_be_made_is_made_when_asked_again() -> Result<()> {
+    let host = host()?;
+    let phone = Phone::fresh("file-asked-again").await?;
+    phone.goto(&host.origin()).await?;
+    phone.wait_until(RUNNING).await?;
+    phone.tap("a.sample").await?;
+    phone.tap("#make-file").await?;
+    phone.eval("(window.Own = Worker, window.Worker = function () { return new Own('/missing.js'); }, 0)").await?;
+    phone.tap("#save").await?;
+    phone.wait_for_text(".notice", NOT_MADE).await?;
+    phone.screenshot("file-not-made").await?;
+    phone.eval("(window.Worker = Own, 0)").await?;
+    phone.tap("#save").await?;
+    let page = fs::read_to_string(phone.wait_for_download(".html").await?)?;
+    assert!(page.contains("<h1>Keep away</h1>"), "{page}");
+    Ok(())
+}
+
+#[tokio::test]
+async fn press_that_is_not_there_is_told_and_the_examination_can_be_saved() -> Result<()> {
+    let phone = Phone::fresh("file-no-press").await?;
+    let build = Build::copy(phone.storage().folder("build")?)?;
+    build.change("press-worker.js", "/press_bg.wasm", "/missing.wasm")?;
+    build.stamp()?;
+    let host = Server::start(build.site(), 0)?;
+    phone.goto(&host.origin()).await?;
+    phone.wait_until(RUNNING).await?;
+    phone.tap("a.sample").await?;
+    phone.tap("#make-file").await?;
+    phone.tap("#share").await?;
+    phone.wait_for_text(".notice", NOT_MADE).await?;
+    phone.tap("#save-json").await?;
+    phone.wait_for_download(".json").await?;
     Ok(())
 }
 

@@ -9,3 +9,4 @@ mod picture;
 mod sizes;
 mod statement;
 mod walker;
+mod windows;

@@ -47,6 +47,7 @@ async fn every_screen_fits_a_small_phone_a_desk_and_the_dark() -> Result<()> {
                 ("all-samples", "/"),
                 ("new-sample", "/new"),
                 ("about", "/about"),
+                ("limits", "/limits.html"),
                 ("this-sample", sample),
                 ("asking-for-print", printing),
                 ("make-file", &format!("{sample}/file")),

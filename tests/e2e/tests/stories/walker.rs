@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 
 use anyhow::{Context as _, Result, bail};
 use e2e::Phone;
-use serde_json::json;
 
 use crate::answers::{Do, Script};
 
@@ -101,17 +100,12 @@ impl<'a> Walker<'a> {
             }
             Do::Type(text) => self.type_value(text).await?,
             Do::Read(text, instrument) => {
-                let choose = format!(
-                    "(() => {{ const list = document.querySelector('.asked select'); list.value = {};
-                    list.dispatchEvent(new Event('change', {{ bubbles: true }})); return list.value; }})()",
-                    json!(instrument)
-                );
-                assert_eq!(self.phone.eval(&choose).await?, instrument, "the instrument cannot be named");
+                self.tap(&format!(".asked [data-instrument='{instrument}']")).await?;
                 self.type_value(text).await?;
             }
             Do::Count(n) => self.tap_answer(&n.to_string()).await?,
             Do::Nothing => self.tap_answer("nothing").await?,
-            Do::CannotTell => self.tap("#cannot-tell").await?,
+            Do::NoTool => self.tap("#no-tool").await?,
         }
         self.phone.wait_until(&format!("![null, {before}].includes({ASKED})")).await
     }

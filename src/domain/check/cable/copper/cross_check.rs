@@ -11,12 +11,12 @@ use crate::domain::finding::{Basis, Conformity, CrossCheck, Crossed, GrossError,
 use crate::domain::instrument::Instrument;
 use crate::domain::marking::FlexPrint;
 use crate::domain::physics::conductor::{self, SelfCheck};
-use crate::domain::physics::reference::{Reference, Size, usual_clips};
-use crate::domain::quantity::{ElectricalResistance, Length, Measurand, QuantityKind, Unit, ohms};
+use crate::domain::physics::reference::{Reference, Size};
+use crate::domain::quantity::{ElectricalResistance, Length, Measurand, QuantityKind, Unit};
 use crate::domain::question::{Ask, Core, Printed, Question, Target};
 use crate::domain::reading::Reading;
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, iec60228};
+use crate::domain::standard::{Clause, practice};
 use crate::domain::uncertainty::Measured;
 use crate::domain::view::View;
 use uom::si::ratio::ratio;
@@ -28,14 +28,15 @@ const METERED: Ask = Ask::Measure {
 };
 
 /// Resistance of all cores twisted together at both ends.
-pub const CORES_JOINED: &Question = &asked("cores-joined", METERED);
+pub const CORES_JOINED: &Question = &asked("cores-joined", METERED).after_cutting();
 
 /// Whether a piece of copper wire of known size is at hand. Asked only where the readings give reason to doubt them.
 pub const REFERENCE_WIRE: &Question =
-    &asked("reference-wire", Ask::One(&["size-stated", "can-be-measured", "none"])).when(gives_reason);
+    &asked("reference-wire", Ask::One(&["size-stated", "can-be-measured", "none"])).after_cutting().when(gives_reason);
 
 /// What is said of its size.
-pub const REFERENCE_SIZE: &Question = &asked("reference-size", Ask::Printed(Printed::Flex)).when(is_stated);
+pub const REFERENCE_SIZE: &Question =
+    &asked("reference-size", Ask::Printed(Printed::Flex)).after_cutting().when(is_stated);
 
 /// Diameter of a wire that is solid.
 pub const REFERENCE_DIAMETER: &Question = &asked(
@@ -46,18 +47,20 @@ pub const REFERENCE_DIAMETER: &Question = &asked(
         instruments: &[Instrument::DigitalCalliper, Instrument::VernierCalliper],
     },
 )
+.after_cutting()
 .when(is_measured);
 
 /// Its length.
-pub const REFERENCE_LENGTH: &Question = &asked("reference-length", facts::PIECE_LENGTH.ask).when(has_wire);
+pub const REFERENCE_LENGTH: &Question =
+    &asked("reference-length", facts::PIECE_LENGTH.ask).after_cutting().when(has_wire);
 
 /// Its resistance, with the same meter.
-pub const REFERENCE_RESISTANCE: &Question = &asked("reference-resistance", METERED).when(has_wire);
+pub const REFERENCE_RESISTANCE: &Question = &asked("reference-resistance", METERED).after_cutting().when(has_wire);
 
 /// Resistance of one half of the core that reads most. Asked only where it stands out from the others.
-pub const HALF_LENGTH: &Question = &asked("half-length-resistance", METERED).when(|view| {
+pub const HALF_LENGTH: &Question = &asked("half-length-resistance", METERED).after_cutting().when(|view| {
     let flex = CutFlex::of(view);
-    gives_reason(view) && odd_core(&flex).is_some()
+    facts::may_be_cut(view) && gives_reason(view) && odd_core(&flex).is_some()
 });
 
 /// **Finds** readings of the cores that cannot all be right.
@@ -87,7 +90,7 @@ pub const READINGS_INCONSISTENT: &Check = &Check {
         HALF_LENGTH,
         facts::CORE_RESISTANCE,
     ],
-    against: &[Clause::common_practice(), iec60228::TABLE_3],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 2.0, percent: 10 },
 };
 
@@ -100,8 +103,8 @@ const fn asked(id: &'static str, ask: Ask) -> Question {
 
 fn gives_reason(view: &View) -> bool {
     let flex = CutFlex::of(view);
-    resistance::judge(&flex).outcome == Conformity::Nonconforming
-        || matches!(joined(view, &flex), Some(Ok(check)) if !check.agrees())
+    let disagree = || matches!(joined(view, &flex), Some(Ok(check)) if !check.agrees());
+    facts::may_be_cut(view) && (resistance::judge(&flex).outcome == Conformity::Nonconforming || disagree())
 }
 
 fn has_wire(view: &View) -> bool {
@@ -209,7 +212,7 @@ pub fn reference(view: &View, flex: &CutFlex) -> Option<Result<Reference, Reason
         };
         let read = flex.cooled(reading.measured()?);
         let is_four_wire = reading.instrument == Instrument::FourWireMeter;
-        let of_meter = if is_four_wire { Measured::new(ohms(0.0), ohms(0.000_5)) } else { usual_clips() };
+        let of_meter = if is_four_wire { practice::four_wire_clips() } else { practice::clips() };
         Some(Reference {
             size,
             length: measured(REFERENCE_LENGTH)?,

@@ -8,9 +8,7 @@ use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
 use crate::domain::physics::heating::{self, Heat, LoadedFlex};
-use crate::domain::quantity::{
-    Area, ElectricCurrent, Length, Measurand, Unit, degrees_celsius, millimetres, square_millimetres,
-};
+use crate::domain::quantity::{Area, ElectricCurrent, Length, Measurand, Unit, millimetres, square_millimetres};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::en50525::{self, Duty, Sizes};
@@ -38,7 +36,13 @@ pub const OVERHEATS_AT_CLAIM: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view: &View| judge(&CutFlex::of(view))),
     asks: &[facts::CORE_RESISTANCE, facts::PIECE_LENGTH, facts::FLEX_DIAMETER, facts::RATING],
-    against: &[iec60287::FREE_AIR, iec60287::METALS, bs7671::TABLE_4F3A, en50525::SIZES],
+    against: &[
+        iec60287::FREE_AIR,
+        iec60287::METALS,
+        en50525::CONDUCTOR_TEMPERATURE,
+        bs7671::TABLE_4F3A,
+        en50525::SIZES,
+    ],
     prospect: Prospect { minutes: 8.0, percent: 15 },
 };
 
@@ -47,10 +51,14 @@ const USUAL: [(Duty, f64); 5] =
     [(Duty::Light, 0.5), (Duty::Ordinary, 0.75), (Duty::Ordinary, 1.0), (Duty::Ordinary, 1.5), (Duty::Ordinary, 2.5)];
 
 /// The flex at three places inside what its readings allow.
-struct Loaded {
-    coolest: LoadedFlex,
-    likely: LoadedFlex,
-    hottest: LoadedFlex,
+#[derive(Debug, Clone, Copy)]
+pub struct Loaded {
+    /// Every reading moved two standard uncertainties in its favour.
+    pub coolest: LoadedFlex,
+    /// The readings as they are.
+    pub likely: LoadedFlex,
+    /// Every reading moved against it.
+    pub hottest: LoadedFlex,
 }
 
 /// Judges the heat of a cut flex.
@@ -106,7 +114,8 @@ fn verdict_of(loaded: &Loaded, current: ElectricCurrent) -> Heat {
     heating::judge(&loaded.coolest, &loaded.hottest, current, bs7671_flex::surroundings())
 }
 
-fn loaded(flex: &CutFlex) -> Option<Loaded> {
+/// The flex as its readings and what is claimed for it allow; `None` where line or neutral was not read.
+pub fn loaded(flex: &CutFlex) -> Option<Loaded> {
     let (line, neutral) = (flex.core(Core::Line)?, flex.core(Core::Neutral)?);
     let diameter = flex.diameter.unwrap_or_else(|| usual_diameter(flex.area));
     let thinnest = diameter.shifted(-2.0).max(millimetres(1.0));
@@ -130,14 +139,14 @@ pub fn usual_diameter(area: Option<Area>) -> Measured<Length> {
         let chosen = rows.iter().filter(move |(size, _)| near(*size)).map(|(_, sizes)| sizes.diameter);
         chosen.reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))
     };
-    let any = || (millimetres(4.9), millimetres(11.4));
-    let (from, to) = within(1.001).or_else(|| within(1.5)).unwrap_or_else(any);
+    let nothing = (Length::from_base(0.0), Length::from_base(0.0));
+    let (from, to) = [1.001, 1.5, f64::INFINITY].into_iter().find_map(within).unwrap_or(nothing);
     Measured::rectangular((from + to) / 2.0, (to - from) / 2.0)
 }
 
 /// The current that brings the conductors to 70 °C, with the doubt of the readings and of the model.
 fn most_current(loaded: &Loaded) -> Measured<ElectricCurrent> {
-    let carries = |flex: &LoadedFlex| flex.current_for(heating::most_for_pvc(), bs7671_flex::surroundings());
+    let carries = |flex: &LoadedFlex| flex.current_for(en50525::hottest_conductor(), bs7671_flex::surroundings());
     let likely = carries(&loaded.likely);
     let of_readings = (carries(&loaded.coolest).min(2.0 * likely) - carries(&loaded.hottest)).base() / 4.0;
     let of_model = heating::deviation_of_current() * likely.base();
@@ -150,6 +159,6 @@ fn balance(loaded: &Loaded, current: ElectricCurrent) -> Reason {
         current: current.amount(),
         conductor: loaded.likely.steady(current, room),
         between: heating::between(&loaded.coolest, &loaded.hottest, current, room),
-        carries: loaded.likely.current_for(degrees_celsius(60.0), room).amount(),
+        carries: loaded.likely.current_for(bs7671_flex::conductor(), room).amount(),
     }
 }

@@ -11,12 +11,12 @@ use crate::domain::physics::metal::{Candidate, Pull, Scrape, Signs, mass_resisti
 use crate::domain::physics::signs::copper;
 use crate::domain::question::{Core, Question, Target};
 use crate::domain::sample::{Equipment, Place};
-use crate::domain::standard::{Clause, Provenance};
+use crate::domain::standard::{astm_b566, astm_b869, iec60228};
 use crate::domain::view::View;
 
 /// How a magnet takes to the bare strands.
 pub const MAGNET: &Question =
-    &Question::one("core-magnet", Place::Inside, Equipment::Meters, &["none", "weak", "strong"]);
+    &Question::one("core-magnet", Place::Inside, Equipment::Meters, &["none", "weak", "strong"]).after_cutting();
 
 /// What a strand shows when it is scraped.
 pub const SCRAPE: &Question = &Question::one(
@@ -24,16 +24,8 @@ pub const SCRAPE: &Question = &Question::one(
     Place::Inside,
     Equipment::Meters,
     &["red", "silver-then-red", "red-then-silver", "silver", "yellow"],
-);
-
-/// Classes 5 and 6 have no aluminium in these sizes.
-const COPPER_ONLY: Clause = Clause::new("IEC 60228", "2004", "5.1.1, Tables 3 and 4", Provenance::Read);
-
-/// Clad aluminium.
-const CLAD_ALUMINIUM: Clause = Clause::new("ASTM B566", "2004", "", Provenance::Read);
-
-/// Clad steel.
-const CLAD_STEEL: Clause = Clause::new("ASTM B869", "2004", "Table 1", Provenance::Read);
+)
+.after_cutting();
 
 /// **Finds** cores of copper-clad aluminium, steel or another metal in place of copper.
 ///
@@ -64,7 +56,7 @@ pub const METAL_NOT_COPPER: &Check = &Check {
         facts::CORE_RESISTANCE,
         facts::PIECE_LENGTH,
     ],
-    against: &[COPPER_ONLY, CLAD_ALUMINIUM, CLAD_STEEL],
+    against: &[iec60228::COPPER_ONLY, astm_b566::CLASSES, astm_b869::CLASSES],
     prospect: Prospect { minutes: 1.0, percent: 30 },
 };
 

@@ -11,12 +11,12 @@ use crate::domain::finding::{Basis, Conformity, CoreDanger, Evidence, FaultTold,
 use crate::domain::physics::fault::{Course, Race, course};
 use crate::domain::physics::heating::Heat;
 use crate::domain::physics::metal::explanation;
-use crate::domain::quantity::{Area, ResistancePerLength, ohms, square_millimetres};
+use crate::domain::quantity::{Area, ResistancePerLength, ohms};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::adiabatic;
 use crate::domain::standard::iec60228::{self, Coating, class5_maximum, class5_size_within};
-use crate::domain::standard::{bs1362, bs1363_1, iec60287};
+use crate::domain::standard::{bs1362, bs1363_1, iec60287, practice};
 use crate::domain::view::View;
 
 /// **Finds** a core with more resistance than its claimed cross-section may have.
@@ -47,12 +47,6 @@ pub const CORE_RESISTANCE_HIGH: &Check = &Check {
     against: &[iec60228::TABLE_3, iec60228::ANNEX_A, bs1363_1::TABLE_2, bs1362::GATES, adiabatic::LAW],
     prospect: Prospect { minutes: 8.0, percent: 30 },
 };
-
-/// From so many times its limit a core is a danger (usual practice).
-const DANGER_FROM: f64 = 1.5;
-
-/// No core of a flex with a 13 A plug has so many square millimetres: such a plug takes 1.5 mm² at most (usual practice).
-const THICKEST: f64 = 4.0;
 
 /// What cores are held to.
 struct Held {
@@ -102,12 +96,12 @@ pub fn judge(flex: &CutFlex) -> Judgement {
 
 /// Whether a core reads less than any flex of a 13 A product has: clips that touch, or a length that is wrong.
 fn reads_too_little(flex: &CutFlex) -> bool {
-    let least = iec60287::copper_resistivity() / square_millimetres(THICKEST);
+    let least = iec60287::copper_resistivity() / practice::thickest_core();
     flex.cores.iter().filter_map(|&(core, _)| flex.core(core)).any(|core| core.most() < least)
 }
 
 fn held(flex: &CutFlex) -> Option<Held> {
-    let smallest = square_millimetres(0.5);
+    let smallest = iec60228::class5_smallest();
     let named = flex.area.unwrap_or(smallest);
     let area = class5_size_within(named).unwrap_or(smallest);
     let limit = class5_maximum(area, Coating::Coated)?;
@@ -149,7 +143,7 @@ fn beside(core: Core, resistance: &CoreResistance, most: ResistancePerLength) ->
 /// A break, and how grave it is; of several dangers the gravest is named. Where cores stand beyond one and a half times the
 /// limit, they are held against that too, so that the retry in the sample's favour shows whether the danger stands.
 fn broken(flex: &CutFlex, held: &Held, judged: Judgement) -> Judgement {
-    let graver: Vec<Evidence> = evidence(flex, DANGER_FROM * held.limit)
+    let graver: Vec<Evidence> = evidence(flex, practice::dangerous_resistance(held.limit))
         .into_iter()
         .filter(|evidence| evidence.outcome == Conformity::Nonconforming)
         .collect();

@@ -20,15 +20,17 @@ use crate::domain::view::View;
 
 /// How many strands the brown core has.
 pub const STRAND_COUNT: &Question =
-    &Question::asking("strand-count", Place::Inside, Equipment::Meters, Ask::Count(1, 255));
+    &Question::asking("strand-count", Place::Inside, Equipment::Meters, Ask::Count(1, 255)).after_cutting();
 
 /// Width of ten of its strands laid side by side, touching.
-pub const TEN_STRANDS: &Question =
-    &Question::asking("ten-strands-width", Place::Inside, Equipment::Meters, CALLIPERED).when(|view| !has_few(view));
+pub const TEN_STRANDS: &Question = &Question::asking("ten-strands-width", Place::Inside, Equipment::Meters, CALLIPERED)
+    .after_cutting()
+    .when(|view| facts::may_be_cut(view) && !has_few(view));
 
 /// Width of one strand of a core that has fewer than ten.
-pub const ONE_STRAND: &Question =
-    &Question::asking("one-strand-width", Place::Inside, Equipment::Meters, CALLIPERED).when(has_few);
+pub const ONE_STRAND: &Question = &Question::asking("one-strand-width", Place::Inside, Equipment::Meters, CALLIPERED)
+    .after_cutting()
+    .when(|view| facts::may_be_cut(view) && has_few(view));
 
 const CALLIPERED: Ask = Ask::Measure {
     kind: QuantityKind::Length,
@@ -42,7 +44,8 @@ pub const CORE_MASS: &Question = &Question::asking(
     Place::Inside,
     Equipment::Meters,
     Ask::Measure { kind: QuantityKind::Mass, units: &[Unit::Gram], instruments: &[Instrument::Scale] },
-);
+)
+.after_cutting();
 
 /// **Finds** strands that together have less area than pure copper would need.
 ///

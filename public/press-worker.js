@@ -1,0 +1,18 @@
+// Runs the press, the program that makes files, apart from the page: a big file must not stop the screen.
+//
+// It gets one order, a list of what `page` takes, and answers with the bytes of the file, or with a word
+// that says what went wrong. Then the page ends it, and the memory is free again.
+
+onmessage = async ({ data: order }) => {
+  let fault = 'not-loaded';
+  try {
+    importScripts('/press.js');
+    await wasm_bindgen({ module_or_path: '/press_bg.wasm' });
+    fault = 'stopped';
+    const file = wasm_bindgen.page(...order);
+    postMessage(file, [file.buffer]);
+  } catch (trouble) {
+    console.error(trouble);
+    postMessage(fault);
+  }
+};

@@ -1,0 +1,125 @@
+//! How grave a fault is for people: a chain of events, how likely each is, and the injury at its end, after the European Union's method.
+//!
+//! Source: `standard::eu_risk`. The probabilities of a chain are somebody's judgement; nothing is measured. Hence the sensitivity: a level
+//! that hangs on one guess says so. It grades what is already known to be wrong, and neither finds a fault nor clears one.
+
+use super::decision::Probability;
+use super::standard::eu_risk::{Band, Injury, RiskLevel, level};
+
+/// What a factor is moved by to see whether the level hangs on it: the width of a band.
+const ONE_BAND: f64 = 10.0;
+
+/// One event on the way to an injury.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Step {
+    /// Kebab-case, named for what happens; unique in its scenario.
+    pub code: &'static str,
+    /// How likely it is in the lifetime of a product, once all earlier ones have happened.
+    pub probability: Probability,
+}
+
+/// A way in which a fault hurts somebody.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Scenario {
+    /// Kebab-case, named for what happens in the end.
+    pub code: &'static str,
+    /// The events, in order; with none the injury is certain.
+    pub steps: Vec<Step>,
+    /// The injury at the end.
+    pub injury: Injury,
+}
+
+/// What a scenario's level may hang on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Factor {
+    /// How likely one event is, by its code.
+    Step(&'static str),
+    /// How bad the injury is.
+    Injury,
+}
+
+/// The level of risk with one factor moved.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Sensitivity {
+    /// What was moved.
+    pub factor: Factor,
+    /// The level with it ten times less likely, or one severity milder.
+    pub milder: RiskLevel,
+    /// The level with it ten times as likely, yet no more than certain, or one severity worse.
+    pub graver: RiskLevel,
+}
+
+impl Sensitivity {
+    /// Whether the level hangs on this factor.
+    pub fn changes(&self) -> bool {
+        self.milder != self.graver
+    }
+}
+
+impl Scenario {
+    /// How likely the injury is: all events must happen.
+    pub fn probability(&self) -> Probability {
+        Probability::new(self.steps.iter().map(|step| step.probability.value()).product())
+    }
+
+    /// The band that this probability lies in.
+    pub fn band(&self) -> Band {
+        Band::of(self.probability())
+    }
+
+    /// The level of risk.
+    pub fn level(&self) -> RiskLevel {
+        level(self.band(), self.injury)
+    }
+
+    /// The level with each factor moved by itself: the steps in order, then the injury.
+    pub fn sensitivity(&self) -> Vec<Sensitivity> {
+        let steps = self.steps.iter().enumerate().map(|(place, step)| Sensitivity {
+            factor: Factor::Step(step.code),
+            milder: self.with_step(place, 1.0 / ONE_BAND),
+            graver: self.with_step(place, ONE_BAND),
+        });
+        let injury = Sensitivity {
+            factor: Factor::Injury,
+            milder: level(self.band(), milder(self.injury)),
+            graver: level(self.band(), graver(self.injury)),
+        };
+        steps.chain([injury]).collect()
+    }
+
+    /// The level with one step so many times as likely.
+    fn with_step(&self, place: usize, times: f64) -> RiskLevel {
+        let mut moved = self.clone();
+        if let Some(step) = moved.steps.get_mut(place) {
+            step.probability = Probability::new(step.probability.value() * times);
+        }
+        moved.level()
+    }
+}
+
+/// The scenario that counts: the one of the highest level, the likelier of equals; `None` without any.
+pub fn highest(scenarios: &[Scenario]) -> Option<&Scenario> {
+    let by_weight = |one: &&Scenario, another: &&Scenario| {
+        let likelier = one.probability().value().total_cmp(&another.probability().value());
+        one.level().cmp(&another.level()).then(likelier)
+    };
+    scenarios.iter().max_by(by_weight)
+}
+
+/// One severity milder, or the mildest.
+const fn milder(injury: Injury) -> Injury {
+    match injury {
+        Injury::FirstAid | Injury::HospitalVisit => Injury::FirstAid,
+        Injury::HospitalStay => Injury::HospitalVisit,
+        Injury::Fatal => Injury::HospitalStay,
+    }
+}
+
+/// One severity worse, or the worst.
+const fn graver(injury: Injury) -> Injury {
+    match injury {
+        Injury::FirstAid => Injury::HospitalVisit,
+        Injury::HospitalVisit => Injury::HospitalStay,
+        Injury::HospitalStay | Injury::Fatal => Injury::Fatal,
+    }
+}

@@ -1,0 +1,57 @@
+//! The press, which makes the files to show: a program of its own, run apart from the page. `press-worker.js` is the other end.
+
+use js_sys::{Array, Promise, Uint8Array};
+use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{MessageEvent, Worker};
+
+use super::file::Content;
+
+const WORKER: &str = "/press-worker.js";
+/// What `press-worker.js` answers when it could not load the press.
+const NOT_LOADED: &str = "not-loaded";
+
+/// Why no file was made. Asking again starts everything anew.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum Fault {
+    /// It is not on this device yet and there is no network, or the browser has no room for it.
+    #[error("the part of the app that makes files could not be loaded")]
+    NotLoaded,
+    /// It made a mistake, or ran out of memory.
+    #[error("the part of the app that makes files had to stop")]
+    Stopped,
+}
+
+/// The page that stands on its own, of a record as JSON and of its photos, each with the name it goes by in the record.
+///
+/// Every file has a worker to itself, which takes its memory with it.
+///
+/// # Errors
+/// See [`Fault`].
+pub async fn page(record: &str, photos: &[(String, Vec<u8>)]) -> Result<Content, Fault> {
+    let worker = Worker::new(WORKER).map_err(|_refused| Fault::NotLoaded)?;
+    let made = order(&worker, record, photos).await;
+    worker.terminate();
+    made
+}
+
+async fn order(worker: &Worker, record: &str, photos: &[(String, Vec<u8>)]) -> Result<Content, Fault> {
+    let answer = Promise::new(&mut |done, failed| {
+        worker.set_onmessage(Some(&done));
+        worker.set_onerror(Some(&failed));
+    });
+    let (pairs, buffers) = (Array::new(), Array::new());
+    for (sha256, bytes) in photos {
+        let bytes = Uint8Array::from(bytes.as_slice());
+        buffers.push(&bytes.buffer());
+        pairs.push(&Array::of2(&sha256.into(), &bytes));
+    }
+    let order = Array::of2(&record.into(), &pairs);
+    worker.post_message_with_transfer(&order, &buffers).map_err(|_refused| Fault::Stopped)?;
+    let answer: MessageEvent = JsFuture::from(answer).await.map_err(|_event| Fault::NotLoaded)?.unchecked_into();
+    match answer.data().dyn_into::<Uint8Array>() {
+        Ok(file) => Ok(file.into()),
+        Err(fault) if fault == NOT_LOADED => Err(Fault::NotLoaded),
+        Err(_stopped) => Err(Fault::Stopped),
+    }
+}

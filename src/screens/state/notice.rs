@@ -1,0 +1,68 @@
+//! What the app has to say: faults, and offers to take something back.
+
+use std::rc::Rc;
+
+use leptos::prelude::*;
+
+use super::Samples;
+use crate::record::Record;
+use crate::store::{self, settings};
+use crate::words::{faults, screens as words};
+
+/// Something the app has to say.
+#[derive(Debug, Clone)]
+pub struct Notice {
+    /// What it says.
+    pub text: String,
+    /// Whether something went wrong.
+    pub is_fault: bool,
+    /// The sample that may be brought back.
+    pub undo_delete: Option<Rc<Record>>,
+}
+
+impl Samples {
+    /// Everything the app has to say.
+    pub fn notices(self) -> Vec<(usize, Notice)> {
+        self.notices.get()
+    }
+
+    /// Says something. What already stands there is not said twice.
+    pub fn tell(self, notice: Notice) {
+        self.notices.update(|notices| {
+            if notice.undo_delete.is_none() && notices.iter().any(|(_, told)| told.text == notice.text) {
+                return;
+            }
+            let n = notices.last().map_or(0, |(n, _)| n + 1);
+            notices.push((n, notice));
+        });
+    }
+
+    /// Says what went wrong.
+    pub fn tell_text(self, text: String) {
+        self.tell(Notice { text, is_fault: true, undo_delete: None });
+    }
+
+    /// Says what went wrong in the store.
+    pub(super) fn tell_fault(self, fault: &store::Fault) {
+        self.tell_text(faults::store(fault));
+    }
+
+    /// Says, once on this device, that no network is needed any more.
+    pub fn tell_once_offline_ready(self) {
+        if settings::say_offline_ready_once() {
+            let text = words::OFFLINE_READY.to_owned();
+            self.tell(Notice { text: text.clone(), is_fault: false, undo_delete: None });
+            let close = move || self.notices.update(|notices| notices.retain(|(_, notice)| notice.text != text));
+            set_timeout(close, core::time::Duration::from_secs(8));
+        }
+    }
+
+    /// Closes a notice. With the offer to bring a sample back go the photos that no other sample has.
+    pub fn close_notice(self, n: usize) {
+        let closed = self.notices.with_untracked(|notices| notices.iter().find(|(known, _)| *known == n).cloned());
+        self.notices.update(|notices| notices.retain(|(known, _)| *known != n));
+        if let Some(deleted) = closed.and_then(|(_, notice)| notice.undo_delete) {
+            self.forget_photos(&deleted);
+        }
+    }
+}

@@ -1,0 +1,70 @@
+//! Instruments against their specifications, and what readings of one instrument have in common.
+
+use plugwary::domain::instrument::Instrument;
+use plugwary::domain::quantity::{Amount, ElectricalResistance, Length, Measurand, Unit, ohms_per_kilometre};
+use plugwary::domain::reading::{Reading, Shown};
+use plugwary::domain::uncertainty::{Correlation, combine_correlated, combine2};
+use uom::si::ratio::ratio;
+
+use crate::near::{near, near_part};
+
+fn reading(value: f64, step: f64, unit: Unit, instrument: Instrument) -> Reading {
+    Reading {
+        shown: Shown::Value(Amount::new(value, unit)),
+        step: Amount::new(step, unit),
+        unit,
+        instrument,
+        typed: value.to_string(),
+    }
+}
+
+fn resistance(value: f64, step: f64, instrument: Instrument) -> Reading {
+    reading(value, step, Unit::Ohm, instrument)
+}
+
+/// Ordinary instruments (memory-medium), standard uncertainty: a hand meter of 0.8 % and 3 digits at 0.83 Ω in steps of 0.01 Ω 0.0212;
+/// a four-wire meter of 0.2 % and 2 steps of 0.1 mΩ there 0.0011; calliper 0.02 mm in steps of 0.01 mm about 0.012.
+/// The four-wire figure was worked without the 0.1 mΩ that our meter adds for its clips.
+#[test]
+fn instruments_know_their_doubt() {
+    let u = |reading: &Reading| reading.measured::<ElectricalResistance>().unwrap().u.base();
+    near("hand meter", u(&resistance(0.83, 0.01, Instrument::HandMeterNulled)), 0.0213, 0.0002);
+    near("four-wire meter", u(&resistance(0.83, 0.0001, Instrument::FourWireMeter)), 0.0011, 0.00005);
+    let calliper = reading(7.0, 0.01, Unit::Millimetre, Instrument::DigitalCalliper);
+    near("calliper", calliper.measured::<Length>().unwrap().u.base() * 1e3, 0.012, 0.0005);
+}
+
+/// The relative doubt of a core's reading over a reference wire's.
+fn doubt_of_quotient(core: &Reading, wire: &Reading) -> f64 {
+    let both = [core, wire].map(|reading| reading.measured::<ElectricalResistance>().unwrap());
+    let correlation = core.correlation_with::<ElectricalResistance>(wire);
+    let found = combine_correlated(both, |_, _| correlation, |[core, wire]| ohms_per_kilometre(26.0) * (core / wire));
+    (found.u / found.value).get::<ratio>()
+}
+
+/// 0.83 Ω and 0.91 Ω in steps of 0.1 mΩ, four wires (0.2 % of reading, 2 steps, 0.1 mΩ; memory-medium), worked by hand: each u² less the
+/// square of 0.2 %/√3 of the value leaves 0.100 % of doubt in the quotient with one meter; with two meters it is 0.192 %.
+#[test]
+fn a_quotient_of_one_meters_readings_forgets_its_scale() {
+    let core = resistance(0.83, 0.0001, Instrument::FourWireMeter);
+    let wire = resistance(0.91, 0.0001, Instrument::FourWireMeter);
+    near_part("one meter", doubt_of_quotient(&core, &wire), 0.001_001_8, 1e-3);
+    let another = Reading { instrument: Instrument::EarthPathTester, ..wire.clone() };
+    assert_eq!(core.correlation_with::<ElectricalResistance>(&another), Correlation::NONE);
+    let both = [&core, &wire].map(|reading| reading.measured::<ElectricalResistance>().unwrap());
+    let apart = combine2(both[0], both[1], |core, wire| ohms_per_kilometre(26.0) * (core / wire));
+    near_part("two meters", (apart.u / apart.value).get::<ratio>(), 0.001_915_7, 1e-3);
+}
+
+/// A reading goes with itself as far as its scale rules it; a rule's or calliper's doubt has no part of the reading.
+#[test]
+fn only_a_part_of_the_reading_is_common_to_two_readings() {
+    let r = |reading: &Reading| reading.correlation_with::<ElectricalResistance>(reading).value();
+    let coarse = r(&resistance(0.02, 0.001, Instrument::HandMeterNulled));
+    let fine = r(&resistance(900.0, 0.001, Instrument::HandMeterNulled));
+    assert!((0.0..0.01).contains(&coarse), "steps rule a short core: {coarse}");
+    assert!((0.99..=1.0).contains(&fine), "the scale rules a large value: {fine}");
+    let calliper = reading(7.0, 0.01, Unit::Millimetre, Instrument::DigitalCalliper);
+    assert_eq!(calliper.correlation_with::<Length>(&calliper), Correlation::NONE);
+    assert_eq!(calliper.correlation_with::<ElectricalResistance>(&calliper), Correlation::NONE, "no resistance at all");
+}
