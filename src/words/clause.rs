@@ -47,7 +47,7 @@ const COMMON_PRACTICE: &str = "usual practice, no published source";
 pub const fn provenance(provenance: Provenance) -> &'static str {
     match provenance {
         Provenance::Read => "",
-        Provenance::ReadNominal => "tolerance quoted from memory",
+        Provenance::ReadNominal => "size read, tolerance quoted from memory",
         Provenance::Derived => "worked out from published values",
         Provenance::MemoryHigh | Provenance::MemoryMedium => "quoted from memory",
         Provenance::MemoryLow => "quoted from memory, a rough guide only: ask a laboratory",

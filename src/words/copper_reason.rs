@@ -112,7 +112,7 @@ pub fn heat_balance(current: Amount, at: Steady, open: Option<(Steady, Steady)>,
     };
     let open = open.map(|(least, most)| {
         format!(
-            " With the doubt of the readings and 30 % of the rise for the model they reach between {} and {}. Cool enough is 60 °C at the most, too hot 70 °C at the least; the chance below counts from 70 °C alone.",
+            " With the doubt of the readings and 30 % of the rise for the model they reach something between {} and {}. It would be cool enough at 60 °C or less and too hot from 70 °C on, so the model’s doubt leaves it open.",
             conductor(least),
             conductor(most)
         )

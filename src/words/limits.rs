@@ -133,11 +133,6 @@ const SAYS: &[(Clause, &str)] = &[
         "Electrical equipment bears CE or UKCA in Great Britain: on itself, its package or its papers.",
     ),
     (law_gb::EQUIPMENT_SCOPE, "A domestic plug, socket or plain lead bears neither CE nor UKCA."),
-    (law_ni::EQUIPMENT_SCOPE, "A domestic plug, socket or plain lead bears no CE in Northern Ireland either."),
-    (
-        marks::CE_AND_UKCA_SIZE,
-        "CE and UKCA are drawn in their proportions and at least 5 mm high, in Great Britain too.",
-    ),
     (
         law_gb::EQUIPMENT_IDENTITY,
         "Maker and importer with a postal address, type or batch, and instructions are there.",
@@ -145,6 +140,7 @@ const SAYS: &[(Clause, &str)] = &[
     (law_gb::GENERAL_SAFETY, "What is sold is safe, its producer can be found, and recalled goods are not sold."),
     (law_gb::TRUE_CLAIMS, "What is said of goods is true."),
     (law_ni::EQUIPMENT_MARK, "In Northern Ireland electrical equipment bears CE; UKCA alone does not do."),
+    (law_ni::EQUIPMENT_SCOPE, "In Northern Ireland a domestic plug or socket does not bear CE."),
     (
         law_ni::EQUIPMENT_IDENTITY,
         "In Northern Ireland electrical equipment names maker and importer with a postal address, a type or batch, and comes with instructions.",
@@ -153,6 +149,7 @@ const SAYS: &[(Clause, &str)] = &[
         law_ni::GENERAL_SAFETY,
         "In Northern Ireland goods name a maker with postal and electronic address, a type or batch, and somebody responsible in the market.",
     ),
+    (marks::CE_AND_UKCA_SIZE, "In Great Britain CE and UKCA are drawn in their proportions and at least 5 mm high."),
     (marks::DOUBLE_SQUARE, "The double square says that no earth is needed."),
     (marks::WHEELED_BIN, "The crossed-out bin says that the goods are collected apart."),
     (marks::MANAGEMENT_SYSTEM, "A certificate of how an office is run is never a mark of a product."),

@@ -157,6 +157,7 @@ struct Outcome {
     line: Line,
     limit: String,
     keeps: &'static str,
+    /// Empty where the margin of a model decides and not the chance.
     chance: String,
 }
 
@@ -173,7 +174,11 @@ impl Outcome {
                 Conformity::NotExamined => "not looked at",
                 Conformity::NotApplicable => "doesn’t apply",
             },
-            chance: number::chance(evidence.probability, grounds(evidence)),
+            chance: if finding.code == "overheats-at-claim" {
+                String::new()
+            } else {
+                number::chance(evidence.probability, grounds(evidence))
+            },
         }
     }
 
@@ -185,6 +190,7 @@ impl Outcome {
                 "Beyond {limit} it is a danger. Beyond it: {}. Chance that it is not: {chance}.",
                 values.join("; ")
             ),
+            (Line::Limit, _) if chance.is_empty() => format!("{all}, {limit}: {keeps}."),
             (Line::Limit, 1) => format!("{all}, {limit}: {keeps}. Chance that it keeps the limit: {chance}."),
             (Line::Limit, _) => {
                 format!("{all}. {}: each {keeps}. Chance that it keeps the limit: {chance}.", capital(limit))

@@ -1,6 +1,5 @@
 //! What findings are held against: the law of the market where the sample is sold, and of no other.
 
-use plugwary::domain::check;
 use plugwary::domain::sample::Equipment::Meters;
 use plugwary::domain::sample::{Kind, Market};
 use plugwary::words::clause::citation;
@@ -53,13 +52,5 @@ fn every_finding_is_held_against_something_in_every_market() {
         for (code, sources) in sources(market) {
             assert!(!sources.is_empty(), "{code}, {}", market.code());
         }
-    }
-    // What applies to no bare bench is held against something everywhere.
-    for check in check::all().filter(|check| check.code != "electronic-address-missing") {
-        assert!(
-            Market::ALL.into_iter().all(|market| check.against.iter().any(|c| c.holds_in(market))),
-            "{}",
-            check.code
-        );
     }
 }

@@ -11,7 +11,7 @@ use crate::domain::sample::Market;
 /// CE is drawn in its proportions and at least 5 mm high. The height was read in SI 2004/1464 and Directive 2009/125/EC, which repeat
 /// this annex.
 pub const CE_SIZE: Clause =
-    Clause::new("Regulation (EC) 765/2008", "2008", "Annex II", Provenance::Read).only_in(Market::NorthernIreland);
+    Clause::new("Regulation (EC) 765/2008", "", "Annex II", Provenance::Read).only_in(Market::NorthernIreland);
 
 /// CE and UKCA are drawn in their proportions and at least 5 mm high, by the same rule as kept in the law of Great Britain.
 pub const CE_AND_UKCA_SIZE: Clause =
@@ -24,8 +24,7 @@ pub fn mark_height() -> Limit<Length> {
 }
 
 /// How CE is drawn, in parts of the outer radius of its two arcs.
-pub const CE_DRAWING: Clause =
-    Clause::new("Regulation (EC) 765/2008", "2008", "Annex II, drawing", Provenance::MemoryHigh);
+pub const CE_DRAWING: Clause = Clause::new("Regulation (EC) 765/2008", "", "Annex II, drawing", Provenance::MemoryHigh);
 
 /// The proportions of [`CE_DRAWING`], all as parts of the outer radius.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -31,17 +31,16 @@ pub fn draw(view: &View) -> Option<Picture> {
     let table = flex.area.and_then(bs7671::cord_rating);
     let room = celsius(bs7671_flex::surroundings());
     let limit = celsius(en50525::hottest_conductor());
+    let cool = celsius(bs7671_flex::conductor());
     let widest = [Some(claim), table].into_iter().flatten().map(Measurand::base).fold(0.0, f64::max) * 1.2;
     let across = Axis::even(0.0, widest, (LEFT, RIGHT));
     let up = Axis::even(room, HOTTEST, (FOOT, TOP));
     let place = |(current, celsius): (f64, f64)| (across.at(current), up.at(celsius));
 
     let curve = |flex: &LoadedFlex, stretched: f64| -> Vec<(f64, f64)> {
-        (0..=POINTS)
-            .map(|n| room + (HOTTEST - room) * f64::from(n) / f64::from(POINTS))
-            .map(|shown| (current_for(flex, room + (shown - room) / stretched), shown))
-            .map(place)
-            .collect()
+        let shown = (0..=POINTS).map(|n| room + (HOTTEST - room) * f64::from(n) / f64::from(POINTS));
+        let points: Vec<_> = shown.map(|shown| (current_for(flex, room + (shown - room) / stretched), shown)).collect();
+        up_to(widest, &points).into_iter().map(place).collect()
     };
     let Loaded { coolest, likely, hottest } = &loaded;
     let margin = heating::margin_of_rise();
@@ -62,6 +61,7 @@ pub fn draw(view: &View) -> Option<Picture> {
         .path(&path(&band, "z"), "allowed")
         .path(&path(&curve(likely, 1.0), ""), "curve")
         .line((LEFT, up.at(limit)), (RIGHT, up.at(limit)), "limit")
+        .line((LEFT, up.at(cool)), (RIGHT, up.at(cool)), "h")
         .words((LEFT + 4.0, up.at(limit) - 4.0), "start", "70 °C: the plastic softens above it")
         .line((at.0, TOP), (at.0, FOOT + 22.0), "dash")
         .circle(at, 4.0, "dot");
@@ -81,7 +81,7 @@ pub fn draw(view: &View) -> Option<Picture> {
     }
     let svg = across.level(svg.line((LEFT, TOP), (LEFT, FOOT), "h"), FOOT);
     let notes = vec![
-        "°C up, amperes across. The tinted band is the margin of the model and of the readings.".to_owned(),
+        "°C up, amperes across. The tinted band is the margin of the model and of the readings: at the claimed current it is too hot if all of the band lies above 70 °C, and cool enough if all of it lies below the thin line at 60 °C.".to_owned(),
         "Lying straight, alone, in still air at 30 °C. Coiled or covered, a flex gets much hotter; that is not modelled.".to_owned(),
     ];
     Some(Picture { svg: svg.into_figure(), notes })
@@ -98,6 +98,22 @@ fn beside(svg: Svg, at: (f64, f64), words: &str) -> Svg {
 
 fn celsius(temperature: ThermodynamicTemperature) -> f64 {
     temperature.base() - degrees_celsius(0.0).base()
+}
+
+/// The points of a rising curve as far as a current, at which it ends.
+fn up_to(widest: f64, points: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    let mut kept: Vec<(f64, f64)> = Vec::new();
+    for &(current, celsius) in points {
+        match kept.last().copied() {
+            Some((before, cooler)) if current > widest => {
+                let part = (widest - before) / (current - before);
+                kept.push((widest, cooler + part * (celsius - cooler)));
+                break;
+            }
+            _ => kept.push((current, celsius)),
+        }
+    }
+    kept
 }
 
 fn current_for(flex: &LoadedFlex, conductor: f64) -> f64 {

@@ -48,7 +48,7 @@ pub const CHECKS: &[CheckWords] = &[
     },
     CheckWords {
         code: "flex-thin-for-fuse",
-        wrong: "a fuse too large for the flex",
+        wrong: "a flex too thin for its fuse",
         why: "The fuse is there for the flex. One that is too large lets the flex burn.",
         settles: "Read the size on the flex and the rating on the fuse.",
     },
