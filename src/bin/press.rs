@@ -1,9 +1,10 @@
 //! The press: makes files to show. It is a program of its own, so that the app loads it only when a file is asked for.
 //!
-//! `press-worker.js` runs it apart from the page.
+//! `press-worker.js` runs it apart from the page. Records come as JSON, photos each as a pair of SHA-256 and bytes.
 
 use js_sys::{Array, Error, Uint8Array};
-use plugwary::{record, report};
+use plugwary::record::{self, Record};
+use plugwary::report;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -11,16 +12,40 @@ fn main() {
     console_error_panic_hook::set_once();
 }
 
-/// The page for a record, given as JSON, and its photos, each a pair of SHA-256 and bytes.
+/// The page that stands on its own.
 ///
 /// # Errors
 /// When the record or a photo is not what the app sends.
 #[wasm_bindgen]
 pub fn page(record: &str, photos: &Array) -> Result<Uint8Array, Error> {
-    let record = record::read(record).map_err(|fault| Error::new(&fault.to_string()))?;
-    let photos: Option<Vec<_>> = photos.iter().map(|photo| pair(&photo.dyn_into().ok()?)).collect();
-    let photos = photos.ok_or_else(|| Error::new("a photo must be a pair of SHA-256 and bytes"))?;
-    Ok(report::page(&record, &photos).as_bytes().into())
+    Ok(report::page(&read(record)?, &taken(photos)?).as_bytes().into())
+}
+
+/// The same as a PDF for printing.
+///
+/// # Errors
+/// As [`page`].
+#[wasm_bindgen]
+pub fn pdf(record: &str, photos: &Array) -> Result<Uint8Array, Error> {
+    Ok(report::pdf(&read(record)?, &taken(photos)?).as_slice().into())
+}
+
+/// The label for the sample, as a PDF.
+///
+/// # Errors
+/// When the record is not what the app sends.
+#[wasm_bindgen]
+pub fn label(record: &str) -> Result<Uint8Array, Error> {
+    Ok(report::label(&read(record)?).as_slice().into())
+}
+
+fn read(record: &str) -> Result<Record, Error> {
+    record::read(record).map_err(|fault| Error::new(&fault.to_string()))
+}
+
+fn taken(photos: &Array) -> Result<Vec<(String, Vec<u8>)>, Error> {
+    let pairs: Option<Vec<_>> = photos.iter().map(|photo| pair(&photo.dyn_into().ok()?)).collect();
+    pairs.ok_or_else(|| Error::new("a photo must be a pair of SHA-256 and bytes"))
 }
 
 fn pair(photo: &Array) -> Option<(String, Vec<u8>)> {

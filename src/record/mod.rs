@@ -104,6 +104,11 @@ pub fn write(record: &Record) -> String {
     convert::to_v1(record).to_json()
 }
 
+/// What tells a record from every other: the SHA-256 of what [`write()`] makes of it, 64 lower-case hexadecimal digits.
+pub fn fingerprint(record: &Record) -> String {
+    digest::sha256(write(record).as_bytes())
+}
+
 /// Reads what [`write()`] wrote, or what somebody wrote by hand.
 ///
 /// Left out, `id` becomes a digest of the text without white space around it, so that the same text is the same record; dates stay empty, `rule_book` becomes

@@ -1,33 +1,28 @@
 //! One finding as the receiver reads it: what is wrong, what was seen, why it matters, the numbers with their picture, the retry in the
 //! sample's favour, what would settle it, and its sources.
 
-use super::markup::Markup;
+use super::document::{Block, Tone};
 use super::photos::Photos;
 use crate::domain::assess::Assessment;
 use crate::domain::finding::{Conformity, Finding, Reason};
 use crate::domain::view::View;
-use crate::drawing::found::{self, Picture};
+use crate::drawing::found;
 use crate::words::statement::{Bar, Sentence};
 use crate::words::{favour, reason, report as words, statement};
 
 /// All that findings are told with.
-pub struct Told<'a> {
+pub struct Told<'p, 'a> {
     view: &'a View<'a>,
     said: &'a [Sentence<'a>],
-    photos: &'a Photos<'a>,
+    photos: Photos<'p>,
     assessment: &'a Assessment,
     /// The finding under which the face of the plug is drawn: the weightiest that it shows.
     plug_face_under: Option<&'static str>,
 }
 
-impl<'a> Told<'a> {
+impl<'p, 'a> Told<'p, 'a> {
     /// From an assessment and its statement.
-    pub fn new(
-        view: &'a View<'a>,
-        said: &'a [Sentence<'a>],
-        photos: &'a Photos<'a>,
-        assessment: &'a Assessment,
-    ) -> Self {
+    pub fn new(view: &'a View<'a>, said: &'a [Sentence<'a>], photos: Photos<'p>, assessment: &'a Assessment) -> Self {
         let is_told = |f: &&Finding| matches!(f.outcome(), Conformity::Nonconforming | Conformity::Inconclusive);
         let of_plug = assessment.findings.iter().filter(is_told).find(|finding| found::is_on_plug_face(finding));
         Self { view, said, photos, assessment, plug_face_under: of_plug.map(|finding| finding.code) }
@@ -39,8 +34,8 @@ impl<'a> Told<'a> {
     }
 
     /// Doubts; those that rest on the same answer for the same reason are told together, the weightiest group first.
-    pub fn tell_doubts(&self, page: &mut Markup, doubts: Vec<&Finding>) {
-        let mut rest = doubts;
+    pub fn tell_doubts(&self, doubts: Vec<&Finding>) -> Vec<Block<'p>> {
+        let (mut rest, mut told) = (doubts, Vec::new());
         while let Some(first) = rest.first().copied() {
             let grounds = self.seen_and_reason(first);
             let is_measured = !first.judgement.evidence.is_empty() || grounds.0.is_empty();
@@ -52,31 +47,29 @@ impl<'a> Told<'a> {
             };
             let (same, others): (Vec<_>, Vec<_>) = rest.into_iter().partition(is_same);
             rest = others;
-            match same.as_slice() {
-                [only] => self.tell(page, only),
-                several => self.tell_together(page, several, &grounds),
-            }
+            told.push(match same.as_slice() {
+                [only] => self.tell(only),
+                several => self.tell_together(several, grounds),
+            });
         }
+        told
     }
 
-    fn tell_together(&self, page: &mut Markup, findings: &[&Finding], (seen, reason): &(String, String)) {
-        page.open("section", &format!("said bar-{}", Bar::Dotted.code()))
-            .element("h3", "", seen)
-            .element("p", "", reason)
-            .element("p", "", words::SO_NOT_TOLD)
-            .open("ul", "");
+    fn tell_together(&self, findings: &[&Finding], (seen, reason): (String, String)) -> Block<'p> {
         let mut against = Vec::new();
-        for finding in findings {
-            page.element("li", "", &words::doubt(finding));
-            against.extend(
-                finding.against.iter().filter(|clause| !against.contains(*clause)).copied().collect::<Vec<_>>(),
-            );
+        for clause in findings.iter().flat_map(|finding| &finding.against) {
+            if !against.contains(clause) {
+                against.push(*clause);
+            }
         }
-        page.close("ul").element("p", "source", &words::held_against(&against));
-        for home in findings.iter().filter_map(|finding| self.home_of_photos(finding)) {
-            self.photos.of(page, home);
-        }
-        page.close("section");
+        let doubts = findings.iter().map(|finding| words::doubt(finding)).collect();
+        let mut told = vec![Block::Subheading(seen)];
+        told.extend(Block::text(Tone::Plain, &reason));
+        told.extend([Block::Text(Tone::Plain, words::SO_NOT_TOLD.to_owned()), Block::List(Tone::Plain, doubts)]);
+        told.extend(Block::text(Tone::Source, &words::held_against(&against)));
+        let homes = findings.iter().filter_map(|finding| self.home_of_photos(finding));
+        told.extend(homes.flat_map(|home| self.photos.of(home)));
+        Block::Section(Bar::Dotted, told)
     }
 
     /// The sentence that a finding stands under.
@@ -99,42 +92,23 @@ impl<'a> Told<'a> {
     }
 
     /// One finding.
-    pub fn tell(&self, page: &mut Markup, finding: &Finding) {
+    pub fn tell(&self, finding: &Finding) -> Block<'p> {
         let kind = self.view.kind();
         let (seen, reason) = self.seen_and_reason(finding);
-        page.open("section", &format!("said bar-{}", Bar::of(finding).code()))
-            .element("h3", "", &words::heading(finding))
-            .element("p", "", &seen)
-            .element("p", "", &reason);
-        figures(page, found::of(finding, self.view).iter());
+        let plain = |text: &str| Block::text(Tone::Plain, text);
+        let mut told = vec![Block::Subheading(words::heading(finding))];
+        told.extend([&seen, &reason].into_iter().filter_map(|text| plain(text)));
+        told.extend(found::of(finding, self.view).into_iter().map(Block::Picture));
         if self.plug_face_under == Some(finding.code) {
-            figures(page, &found::plug_face(&self.assessment.findings));
+            told.extend(found::plug_face(&self.assessment.findings).map(Block::Picture));
         }
-        for line in reason::numbers(finding, kind) {
-            page.element("p", "numbers", &line);
-        }
-        page.element("p", "", &favour::in_its_favour(finding, kind))
-            .element("p", "", reason::settles(finding))
-            .element("p", "", reason::bearing(finding))
-            .element("p", "source", &words::held_against(&finding.against));
+        told.extend(reason::numbers(finding, kind).iter().filter_map(|line| Block::text(Tone::Numbers, line)));
+        let favour = favour::in_its_favour(finding, kind);
+        told.extend([&favour, reason::settles(finding), reason::bearing(finding)].into_iter().filter_map(plain));
+        told.extend(Block::text(Tone::Source, &words::held_against(&finding.against)));
         if let Some(home) = self.home_of_photos(finding) {
-            self.photos.of(page, home);
+            told.extend(self.photos.of(home));
         }
-        page.close("section");
-    }
-}
-
-/// Pictures, each with its notes.
-pub fn figures<'p>(page: &mut Markup, pictures: impl IntoIterator<Item = &'p Picture>) {
-    for picture in pictures {
-        page.open("figure", "").raw(&picture.svg);
-        if !picture.notes.is_empty() {
-            page.open("figcaption", "small");
-            for note in &picture.notes {
-                page.element("div", "", note);
-            }
-            page.close("figcaption");
-        }
-        page.close("figure");
+        Block::Section(Bar::of(finding), told)
     }
 }

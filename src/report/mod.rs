@@ -1,12 +1,18 @@
-//! The file to show: one page that stands on its own, for somebody who never saw the app. And the page of limits that the app links to.
+//! The file to show, for somebody who never saw the app: a page that stands on its own, the same as a PDF, and a label for the sample.
+//!
+//! [`content`] says what it says as a [`document`], once for all forms. And the page of limits that the app links to.
 
+mod content;
+mod document;
 mod finding;
+mod html;
 #[cfg(not(target_arch = "wasm32"))]
 mod limits;
 mod markup;
-mod page;
+mod pdf;
 mod photos;
 
+pub use html::page;
 #[cfg(not(target_arch = "wasm32"))]
 pub use limits::limits;
-pub use page::page;
+pub use pdf::{label, pdf};

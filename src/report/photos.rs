@@ -1,9 +1,6 @@
-//! The photos that belong to a sentence, inside the page, each named by its digest.
+//! The photos that belong to a sentence, each named by its digest.
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
-
-use super::markup::Markup;
+use super::document::{Block, Tone};
 use crate::record::Photo;
 use crate::words::report as words;
 use crate::words::statement::Sentence;
@@ -17,29 +14,15 @@ pub struct Photos<'a> {
     pub bytes: &'a [(String, Vec<u8>)],
 }
 
-impl Photos<'_> {
+impl<'a> Photos<'a> {
     /// The photos of one sentence.
-    pub fn of(&self, page: &mut Markup, sentence: &Sentence) {
+    pub fn of(self, sentence: &Sentence) -> impl Iterator<Item = Block<'a>> {
         let belongs = |p: &&Photo| p.question == sentence.question.id && p.target == sentence.target;
-        for photo in self.of_record.iter().filter(belongs) {
+        self.of_record.iter().filter(belongs).map(move |photo| {
             match self.bytes.iter().find(|(sha256, _)| *sha256 == photo.sha256) {
-                Some((_, bytes)) => {
-                    page.raw("<figure><img alt=\"")
-                        .text(&sentence.text)
-                        .raw("\" data-sha256=\"")
-                        .text(&photo.sha256)
-                        .raw("\" src=\"data:")
-                        .text(&photo.media_type)
-                        .raw(";base64,")
-                        .raw(&STANDARD.encode(bytes))
-                        .raw("\">")
-                        .element("figcaption", "small", &words::photo_of(&photo.taken, &photo.sha256))
-                        .close("figure");
-                }
-                None => {
-                    page.element("p", "small", words::PHOTO_MISSING);
-                }
+                Some((_, bytes)) => Block::Photo(photo, bytes, sentence.text.clone()),
+                None => Block::Text(Tone::Small, words::PHOTO_MISSING.to_owned()),
             }
-        }
+        })
     }
 }

@@ -16,6 +16,7 @@ pub mod mark;
 pub mod measurand;
 pub mod moment;
 pub mod number;
+pub mod paper;
 pub mod print;
 pub mod question;
 pub mod reason;

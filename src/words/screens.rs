@@ -76,6 +76,10 @@ pub const ORIGIN: &str = "Where it came from (may stay empty)";
 pub const SHARE: &str = "Share the file";
 /// Saves the file.
 pub const SAVE: &str = "Save the file";
+/// Saves the file as a PDF.
+pub const SAVE_PDF: &str = "PDF for printing";
+/// Saves the label.
+pub const SAVE_LABEL: &str = "Label for the kept sample (PDF)";
 /// Said while the file is made.
 pub const MAKING_FILE: &str = "Making the file…";
 /// Saves the bare examination.

@@ -16,6 +16,8 @@ use crate::{
 pub enum Piece {
     /// A toolchain that can compile for the browser.
     Toolchain,
+    /// Programs of others that read PDFs and square codes.
+    PaperReaders,
     /// The compressor whose sizes the budget is about.
     Brotli,
     /// A browser with its driver.
@@ -31,8 +33,16 @@ pub enum Piece {
 }
 
 /// All pieces, in the order in which they are best prepared.
-const PIECES: [Piece; 7] =
-    [Piece::Toolchain, Piece::Brotli, Piece::Browser, Piece::Python, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt];
+const PIECES: [Piece; 8] = [
+    Piece::Toolchain,
+    Piece::PaperReaders,
+    Piece::Brotli,
+    Piece::Browser,
+    Piece::Python,
+    Piece::Trunk,
+    Piece::WasmBindgen,
+    Piece::WasmOpt,
+];
 
 /// The machine as far as it has been prepared.
 pub struct Setup {
@@ -83,10 +93,8 @@ impl Setup {
                 self.shell.use_toolchain(toolchain);
                 Ok(())
             }
-            Piece::Brotli if self.shell.find("brotli").is_some() => Ok(()),
-            Piece::Brotli => {
-                self.debian.install(&self.shell, &["brotli"]).map_err(|trouble| format!("no brotli ({trouble})"))
-            }
+            Piece::PaperReaders => self.programs(&["pdftotext", "zbarimg"], &["poppler-utils", "zbar-tools"]),
+            Piece::Brotli => self.programs(&["brotli"], &["brotli"]),
             Piece::Browser => {
                 self.browser = Some(browser::prepare(&self.shell, &self.debian)?);
                 Ok(())
@@ -96,6 +104,14 @@ impl Setup {
             Piece::WasmBindgen => tools::wasm_bindgen(&self.shell),
             Piece::WasmOpt => tools::wasm_opt(&self.shell),
         }
+    }
+
+    /// Sees to it that programs are on the search path, by Debian packages where they are not.
+    fn programs(&self, programs: &[&str], packages: &[&str]) -> Result<(), Trouble> {
+        if programs.iter().all(|program| self.shell.find(program).is_some()) {
+            return Ok(());
+        }
+        self.debian.install(&self.shell, packages).map_err(|trouble| format!("no {} ({trouble})", programs.join(", ")))
     }
 
     /// Prepares all there is.

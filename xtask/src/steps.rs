@@ -25,7 +25,7 @@ const APP: [&str; 2] = ["--target", "wasm32-unknown-unknown"];
 const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
-pub const STEPS: [Step; 13] = [
+pub const STEPS: [Step; 14] = [
     Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
     Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
     Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
@@ -35,6 +35,12 @@ pub const STEPS: [Step; 13] = [
         about: "the engine's arithmetic agrees with other people's libraries",
         needs: &[Piece::Python],
         run: second_opinion,
+    },
+    Step {
+        name: "paper",
+        about: "programs of others read what is made for printing",
+        needs: &[Piece::PaperReaders],
+        run: test_paper,
     },
     Step { name: "doc", about: "the engine's documentation has no gaps or dead links", needs: &[], run: doc },
     Step {
@@ -125,6 +131,10 @@ fn test_engine(bench: &Bench) -> Result<(), Trouble> {
 fn second_opinion(bench: &Bench) -> Result<(), Trouble> {
     let mut answers = bench.cargo(&[&["run", "--quiet", "--example", "second-opinion"], &ENGINE]);
     pipe(&mut answers, python::python(bench.shell())?.arg("tests/second_opinion/compare.py"))
+}
+
+fn test_paper(bench: &Bench) -> Result<(), Trouble> {
+    run(&mut bench.cargo(&[&["test", "--test", "paper"], &ENGINE, &["--", "--ignored"]]))
 }
 
 fn doc(bench: &Bench) -> Result<(), Trouble> {

@@ -5,7 +5,8 @@ use leptos::task::spawn_local;
 
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::{self, Record};
-use crate::screens::platform::{file, press};
+use crate::screens::platform::file;
+use crate::screens::platform::press::{self, Form};
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way};
 use crate::words::{faults, mark, screens as words, verdict};
@@ -27,11 +28,11 @@ pub fn MakeFile(
     let back = Way::Sample(id.clone());
     let found = Memo::new(move |_| samples.get(&id));
     let is_making = RwSignal::new(false);
-    let hand_on = move |way: HandOn| {
+    let hand_on = move |form: Form, way: HandOn| {
         let Some(record) = found.get_untracked() else { return };
         is_making.set(true);
         spawn_local(async move {
-            make_and_hand_on(samples, &record, way).await;
+            make_and_hand_on(samples, &record, form, way).await;
             // Whoever has left this page meanwhile has taken the signal along.
             let _ = is_making.try_set(false);
         });
@@ -64,24 +65,26 @@ pub fn MakeFile(
             <p>{words::FILE_IS}</p>
             <p class="small" role="status">{move || is_making.get().then_some(words::MAKING_FILE)}</p>
             <div class="thumb column">
-                <button class="decisive" id="share" disabled=is_making on:click=move |_| hand_on(HandOn::Share)>{words::SHARE}</button>
-                <button class="decisive quiet" id="save" disabled=is_making on:click=move |_| hand_on(HandOn::Save)>{words::SAVE}</button>
+                <button class="decisive" id="share" disabled=is_making on:click=move |_| hand_on(Form::Page, HandOn::Share)>{words::SHARE}</button>
+                <button class="decisive quiet" id="save" disabled=is_making on:click=move |_| hand_on(Form::Page, HandOn::Save)>{words::SAVE}</button>
+                <button class="decisive quiet" id="save-pdf" disabled=is_making on:click=move |_| hand_on(Form::Pdf, HandOn::Save)>{words::SAVE_PDF}</button>
+                <button class="aside" id="save-label" disabled=is_making on:click=move |_| hand_on(Form::Label, HandOn::Save)>{words::SAVE_LABEL}</button>
                 <button class="aside" id="save-json" on:click=save_examination>{words::SAVE_JSON}</button>
             </div>
         </main>
     }
 }
 
-async fn make_and_hand_on(samples: Samples, record: &Record, way: HandOn) {
-    let photos = samples.photo_bytes(record).await;
-    let made = match press::page(&record::write(record), &photos).await {
+async fn make_and_hand_on(samples: Samples, record: &Record, form: Form, way: HandOn) {
+    let photos = if form == Form::Label { Vec::new() } else { samples.photo_bytes(record).await };
+    let made = match press::make(form, &record::write(record), &photos).await {
         Ok(made) => made,
         Err(fault) => return samples.tell_text(faults::press(&fault)),
     };
-    let name = format!("{}.html", mark::file_name(record));
+    let name = format!("{}{}", mark::file_name(record), form.ending());
     let handed = match way {
-        HandOn::Share => file::share_or_save(&name, "text/html", &made).await,
-        HandOn::Save => file::save(&name, "text/html", &made),
+        HandOn::Share => file::share_or_save(&name, form.media_type(), &made).await,
+        HandOn::Save => file::save(&name, form.media_type(), &made),
     };
     if let Err(fault) = handed {
         samples.tell_text(faults::file(&fault));

@@ -11,6 +11,45 @@ const WORKER: &str = "/press-worker.js";
 /// What `press-worker.js` answers when it could not load the press.
 const NOT_LOADED: &str = "not-loaded";
 
+/// What the press makes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Form {
+    /// The page that stands on its own.
+    Page,
+    /// The same for printing.
+    Pdf,
+    /// The label for the sample, a PDF too.
+    Label,
+}
+
+impl Form {
+    /// The press's own name for it.
+    const fn order(self) -> &'static str {
+        match self {
+            Self::Page => "page",
+            Self::Pdf => "pdf",
+            Self::Label => "label",
+        }
+    }
+
+    /// The media type of what is made.
+    pub const fn media_type(self) -> &'static str {
+        match self {
+            Self::Page => "text/html",
+            Self::Pdf | Self::Label => "application/pdf",
+        }
+    }
+
+    /// How the name of such a file ends.
+    pub const fn ending(self) -> &'static str {
+        match self {
+            Self::Page => ".html",
+            Self::Pdf => ".pdf",
+            Self::Label => "-label.pdf",
+        }
+    }
+}
+
 /// Why no file was made. Asking again starts everything anew.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum Fault {
@@ -22,20 +61,20 @@ pub enum Fault {
     Stopped,
 }
 
-/// The page that stands on its own, of a record as JSON and of its photos, each with the name it goes by in the record.
+/// A file, made of a record as JSON and of its photos, each with the name it goes by in the record.
 ///
 /// Every file has a worker to itself, which takes its memory with it.
 ///
 /// # Errors
 /// See [`Fault`].
-pub async fn page(record: &str, photos: &[(String, Vec<u8>)]) -> Result<Content, Fault> {
+pub async fn make(form: Form, record: &str, photos: &[(String, Vec<u8>)]) -> Result<Content, Fault> {
     let worker = Worker::new(WORKER).map_err(|_refused| Fault::NotLoaded)?;
-    let made = order(&worker, record, photos).await;
+    let made = order(&worker, form, record, photos).await;
     worker.terminate();
     made
 }
 
-async fn order(worker: &Worker, record: &str, photos: &[(String, Vec<u8>)]) -> Result<Content, Fault> {
+async fn order(worker: &Worker, form: Form, record: &str, photos: &[(String, Vec<u8>)]) -> Result<Content, Fault> {
     let answer = Promise::new(&mut |done, failed| {
         worker.set_onmessage(Some(&done));
         worker.set_onerror(Some(&failed));
@@ -46,7 +85,7 @@ async fn order(worker: &Worker, record: &str, photos: &[(String, Vec<u8>)]) -> R
         buffers.push(&bytes.buffer());
         pairs.push(&Array::of2(&sha256.into(), &bytes));
     }
-    let order = Array::of2(&record.into(), &pairs);
+    let order = Array::of3(&form.order().into(), &record.into(), &pairs);
     worker.post_message_with_transfer(&order, &buffers).map_err(|_refused| Fault::Stopped)?;
     let answer: MessageEvent = JsFuture::from(answer).await.map_err(|_event| Fault::NotLoaded)?.unchecked_into();
     match answer.data().dyn_into::<Uint8Array>() {

@@ -37,6 +37,11 @@ async fn examination_and_file_are_made_without_a_network() -> Result<()> {
     let page = fs::read_to_string(file)?;
     assert!(page.contains("<h1>Keep away</h1>"), "{page}");
     assert!(page.contains("The two lower pins have no plastic sleeves."), "{page}");
+    for (button, ending) in [("#save-pdf", ".pdf"), ("#save-label", "-label.pdf")] {
+        phone.tap(button).await?;
+        let made = fs::read(phone.wait_for_download(ending).await?)?;
+        assert!(made.starts_with(b"%PDF-") && made.ends_with(b"%%EOF"), "{ending}");
+    }
     Ok(())
 }
 
