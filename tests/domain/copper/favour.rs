@@ -7,6 +7,7 @@ use plugwary::domain::facts;
 use plugwary::domain::finding::{Evidence, Granted, GrossError, Reason, Severity};
 use plugwary::domain::instrument::Instrument::{FourWireMeter, HandMeter, HandMeterNulled, Scale};
 use plugwary::domain::physics::heating::Steady;
+use plugwary::domain::physics::metal::Explanation;
 use plugwary::domain::quantity::Unit;
 use plugwary::domain::question::{Core, Target};
 
@@ -33,6 +34,11 @@ fn a_flex_of_common_practice_is_hopeless_with_everything_granted() {
     let bench = told_wire(joined(of_common_practice(), 0.247), "0.6 mm²", 0.6, 56.3);
     let judgement = resistance_of(&bench, 0.5);
     breaks(&judgement, Severity::Danger);
+    let by_itself = Some(Explanation::NoMetal);
+    assert!(
+        matches!(judgement.reason, Reason::CoresMeasured { explanation, .. } if explanation == by_itself),
+        "clad aluminium alone cannot explain it"
+    );
     for (core, left) in [(Core::Line, 6.8), (Core::Neutral, 7.2), (Core::Earth, 25.5)] {
         let evidence = of_core(&judgement.evidence, core).unwrap();
         assert_eq!(evidence.favour.granted.len(), 3, "clips, scale, both");
