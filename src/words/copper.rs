@@ -12,8 +12,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how long the piece of flex is whose cores are read",
         answers: &[],
         says: "The piece of flex whose cores were read is {value} long.",
-        look: "Cut the flex at both ends and lay the piece straight along a tape. The longer the piece, the surer the result: take all of it.",
-        why: "A resistance means nothing without the length it belongs to.",
         caution: "Take the fuse out first, and cut the pins off or hammer them flat as soon as the plug is off: a plug on a cut flex kills if somebody plugs it in.",
     },
     QuestionWords {
@@ -22,8 +20,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what {which} reads from end to end",
         answers: &[],
         says: "From end to end, {which} reads {value}.",
-        look: "Strip both ends, scrape the metal bright, clip on close to the insulation. Use four wires if the meter has them; else hold the two leads together, note what they read and take it off.",
-        why: "This tells how much conductor there is. A meter whose leads were not taken off can show that a short piece is bad, but never that it is good.",
         caution: "Only on a piece that is cut off at both ends. Never on anything that is plugged in.",
     },
     QuestionWords {
@@ -32,8 +28,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the cores read, joined at both ends",
         answers: &[],
         says: "Joined at both ends, the cores read {value} together.",
-        look: "Twist all cores together at one end and all together at the other, then read from end to end with the same meter.",
-        why: "It shows a slip in one reading. It cannot show a meter or a tape that is wrong all the time.",
         caution: "",
     },
     QuestionWords {
@@ -134,8 +128,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Hang some loose strands from your fingers and bring a strong magnet near. Fingers and breath move them too: try it three times.",
-        why: "Copper and aluminium are never pulled. Only a strong pull means steel.",
         caution: "",
     },
     QuestionWords {
@@ -166,8 +158,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "yellow", answer: "yellow", says: "A scraped strand is yellow, like brass." },
         ],
         says: "",
-        look: "Lay a strand on something hard and scrape one side until half of it is gone. Look at it in daylight, through a lens if you can.",
-        why: "Tinned copper shows red under silver. A cheap core with a skin of copper shows silver under red.",
         caution: "Cut away from your fingers.",
     },
     QuestionWords {
@@ -176,8 +166,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how many strands the brown core has",
         answers: &[],
         says: "The brown core has {value} strands.",
-        look: "Untwist the end, fan the strands out on a sheet of paper and count them in fives. Count twice.",
-        why: "Count and thickness together give the area of the metal.",
         caution: "",
     },
     QuestionWords {
@@ -186,8 +174,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how wide ten strands are, side by side",
         answers: &[],
         says: "Ten strands of the brown core, side by side, are {value} wide.",
-        look: "Lay ten strands beside each other on sticky tape, touching, and measure right across. A single strand is too thin for a calliper.",
-        why: "A strand of a tenth of a millimetre measured alone cannot tell copper from aluminium.",
         caution: "",
     },
     QuestionWords {
@@ -206,8 +192,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the brown core’s bare metal weighs",
         answers: &[],
         says: "The bare metal of the brown core weighs {value}.",
-        look: "Strip all of the brown core of the piece you measured, and weigh the metal alone. A scale with steps of 0.01 g is best.",
-        why: "Mass, length and resistance together name the metal without any thickness.",
         caution: "Wash your hands after stripping flex: the plastic may hold lead.",
     },
 ];

@@ -8,6 +8,7 @@ pub mod clause;
 pub mod faults;
 pub mod favour;
 pub mod flex_print;
+pub mod help;
 pub mod input_problem;
 pub mod instrument;
 #[cfg(not(target_arch = "wasm32"))]

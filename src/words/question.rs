@@ -18,10 +18,6 @@ pub struct QuestionWords {
     /// The sentence of the statement for a typed value, print or count, with `{value}` and, where it is asked of several, `{which}`:
     /// "The earth of {which} reads {value}." For a question with several answers: the sentence when none of them fits.
     pub says: &'static str,
-    /// How to look, in one to three short sentences.
-    pub look: &'static str,
-    /// Why it matters, in one or two short sentences.
-    pub why: &'static str,
     /// A caution that must be read before looking; empty where none is needed.
     pub caution: &'static str,
 }
@@ -38,8 +34,7 @@ pub struct AnswerWords {
 }
 
 /// Stands in for words that nobody wrote; a test proves that it is never shown.
-const UNWRITTEN: QuestionWords =
-    QuestionWords { id: "", asks: "", topic: "", answers: &[], says: "", look: "", why: "", caution: "" };
+const UNWRITTEN: QuestionWords = QuestionWords { id: "", asks: "", topic: "", answers: &[], says: "", caution: "" };
 
 /// The words of every question.
 pub fn all() -> impl Iterator<Item = &'static QuestionWords> {

@@ -42,6 +42,8 @@ pub const NOTHING_PRINTED: &str = "nothing is printed there";
 pub const PUT_DOWN: &str = "Write it down";
 /// Opens the help of a question.
 pub const HOW_TO_LOOK: &str = "how to look, and why";
+/// Said where the help cannot be had.
+pub const NO_HELP: &str = "The help is not on this device yet, and there is no network to fetch it by.";
 /// Attaches a photo.
 pub const PHOTO: &str = "photo";
 /// Makes the file.

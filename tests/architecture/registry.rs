@@ -10,6 +10,9 @@ use plugwary::domain::question::Ask;
 use plugwary::domain::sample::Equipment;
 use plugwary::words;
 
+/// What the app fetches when somebody asks how to look.
+const HELP: &str = include_str!("../../src/words/help.txt");
+
 fn is_kebab(code: &str) -> bool {
     !code.is_empty()
         && code.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-')
@@ -120,7 +123,9 @@ fn every_question_and_answer_has_words() {
     for question in check::questions() {
         let words = words::question::of(question);
         assert_eq!(words.id, question.id, "{} has no words", question.id);
-        assert!(!words.asks.is_empty() && !words.look.is_empty() && !words.why.is_empty(), "{}", question.id);
+        assert!(!words.asks.is_empty(), "{}", question.id);
+        let help = words::help::find(HELP, question.id);
+        assert!(help.is_some_and(|help| help.look.ends_with('.') && help.why.ends_with('.')), "{}", question.id);
         for code in question.answers() {
             let answer = words.answer(code);
             assert!(answer.is_some_and(|a| !a.answer.is_empty() && a.says.ends_with('.')), "{} {code}", question.id);
@@ -140,6 +145,16 @@ fn every_question_and_answer_has_words() {
     for words in words::question::all() {
         assert!(check::question(words.id).is_some(), "words for {}, which nobody asks", words.id);
     }
+}
+
+#[test]
+fn help_is_for_questions_that_are_asked_and_for_each_once() {
+    let ids: Vec<&str> = HELP.trim_end().split("\n\n").filter_map(|help| help.lines().next()).collect();
+    for id in &ids {
+        assert!(check::question(id).is_some(), "help for {id}, which nobody asks");
+    }
+    assert_eq!(ids.iter().collect::<BTreeSet<_>>().len(), ids.len());
+    assert_eq!(words::help::find(HELP, "plug"), None, "the beginning of an id is no id");
 }
 
 #[test]

@@ -280,7 +280,7 @@ fn every_question_check_and_answer_of_the_plug_has_words() {
         assert_eq!((found.id, codes.as_slice()), (question.id, question.answers()));
         let needs_sentence = !matches!(question.ask, Ask::One(_));
         assert_eq!(needs_sentence, !found.says.is_empty(), "sentence of {}", question.id);
-        assert!(found.asks.chars().count() < 60 && !found.look.is_empty() && !found.why.is_empty(), "{}", question.id);
+        assert!(found.asks.chars().count() < 60, "{}", question.id);
         assert!(found.answers.iter().all(|answer| answer.answer.chars().count() < 45), "answers of {}", question.id);
     }
     for check in check::plug::CHECKS {

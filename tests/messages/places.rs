@@ -6,9 +6,12 @@ use plugwary::domain::check::{self, Check};
 use plugwary::domain::question::{Ask, Question};
 use plugwary::domain::sample::Place;
 use plugwary::words::instrument;
-use plugwary::words::{check as check_words, clause, question as question_words, verdict};
+use plugwary::words::{check as check_words, clause, help, question as question_words, verdict};
 
 use crate::accepted;
+
+/// What the app fetches when somebody asks how to look.
+const HELP: &str = include_str!("../../src/words/help.txt");
 
 #[test]
 fn every_question_reads_as_accepted() {
@@ -35,8 +38,10 @@ fn asked(question: &Question) -> String {
     let mut told = format!("{} [{}]\n", words.asks, question.id);
     line(&mut told, "topic", words.topic);
     line(&mut told, "caution", words.caution);
-    line(&mut told, "look", words.look);
-    line(&mut told, "why", words.why);
+    if let Some(help) = help::find(HELP, words.id) {
+        line(&mut told, "look", &help.look);
+        line(&mut told, "why", &help.why);
+    }
     for answer in words.answers {
         line(&mut told, answer.answer, answer.says);
     }

@@ -4,6 +4,7 @@ pub mod address;
 pub mod clock;
 pub mod crash;
 pub mod file;
+pub mod help;
 pub mod ids;
 pub mod lifecycle;
 pub mod persist;

@@ -1,6 +1,7 @@
 //! The newest question, at the thumb: what is asked, its answers as words, how to look, photo, later, undo.
 
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 use super::answers::Answers;
 use crate::domain::assess::Assessment;
@@ -10,10 +11,10 @@ use crate::domain::sample::{Equipment, Place};
 use crate::domain::view::View;
 use crate::domain::walk;
 use crate::record::Record;
-use crate::screens::platform::scroll;
+use crate::screens::platform::{self, scroll};
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way};
-use crate::words::{question, screens, verdict, which};
+use crate::words::{help, question, screens, verdict, which};
 
 /// Where the dock stands.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -180,10 +181,7 @@ fn Asked(
             <h2 class="asks">{asks}</h2>
             {(!words.caution.is_empty()).then(|| view! { <p class="caution">{words.caution}</p> })}
             <Show when=move || help_open.get()>
-                <div class="help">
-                    <p>{words.look}</p>
-                    <p>{words.why}</p>
-                </div>
+                <HelpOf question />
             </Show>
             <div class="drawing" inner_html=crate::drawing::of(question.id).unwrap_or_default()></div>
             <Answers question target current answer id />
@@ -198,6 +196,25 @@ fn Asked(
                 <button class="tool" id="later" on:click=move |_| answer.run(Answer::Later)>{screens::LATER}</button>
                 <button class="tool" id="undo" disabled=move || !can_undo() on:click=undo>{screens::UNDO}</button>
             </div>
+        </div>
+    }
+}
+
+/// How to look, and why; fetched when it is asked for.
+#[component]
+fn HelpOf(
+    /// The question.
+    question: &'static Question,
+) -> impl IntoView {
+    let help = RwSignal::new(None);
+    spawn_local(async move {
+        let all = platform::help::text().await.unwrap_or_default();
+        let found = help::find(&all, question.id);
+        help.set(Some(found.map_or_else(|| vec![screens::NO_HELP.to_owned()], |help| vec![help.look, help.why])));
+    });
+    view! {
+        <div class="help">
+            {move || help.get().unwrap_or_default().into_iter().map(|line| view! { <p>{line}</p> }).collect_view()}
         </div>
     }
 }

@@ -38,8 +38,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "The flex looks whole along its length.",
-        look: "Let the whole flex run through your fingers. Look well where it enters the plug and the other end, and twist it gently there.",
-        why: "The outside of the flex is the first of two layers between a hand and the mains.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -52,8 +50,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             says: "Nothing is printed along the flex.",
         }],
         says: "The flex is printed {value}.",
-        look: "Turn the flex under a slanting light: the print may be pressed in without ink, and comes again about every half metre. Copy the letters and numbers, such as H05VV-F 3G1.5.",
-        why: "Honest makers print what the flex is: its type, how many wires it has and how thick they are. Print is a claim, and it can give the flex away.",
         caution: "",
     },
     QuestionWords {
@@ -69,8 +65,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "less", answer: "less than 55 cm", says: "Less than 55 cm of the flex could be seen." },
         ],
         says: "",
-        look: "Two sheets of A4 paper end to end are a little longer than 55 cm. Look all around the flex.",
-        why: "The print need not come again sooner than every 55 cm, so a shorter piece may have none.",
         caution: "",
     },
     QuestionWords {
@@ -86,8 +80,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "none", answer: "none to be seen", says: "No maker’s name or mark is on the flex." },
         ],
         says: "",
-        look: "Look before and after the type and the size. A trade name, a logo or initials will do.",
-        why: "A name says who answers for the flex. Some makers lay a coloured thread inside instead.",
         caution: "",
     },
     QuestionWords {
@@ -96,8 +88,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how long the flex is",
         answers: &[],
         says: "The flex is {value} long.",
-        look: "Measure the flex alone, from where it leaves the plug to where it enters the other end.",
-        why: "It is held against the length that was promised, and with the size of the wires it tells how much heat and loss to expect.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -106,8 +96,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick the flex is from outside",
         answers: &[],
         says: "The flex measures {value} across.",
-        look: "Close the calliper until it just touches, without pressing. Turn the flex by a quarter, measure again and take the middle of the two.",
-        why: "Each type of flex has its own range. The outside says nothing about the copper in it.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -139,8 +127,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "The earth wire is the one that goes to the long top pin of the plug. On any piece of 15 mm the lesser colour should cover about a third at least.",
-        why: "Green-and-yellow means earth and nothing else. Whoever repairs this trusts the colour.",
         caution: "Unplugged, always. Before you cut the flex, take the fuse out and destroy the plug: a cut flex on a plug kills.",
     },
     QuestionWords {
@@ -175,8 +161,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Line is the wire that goes to the fuse. With the pins towards you and the long pin up, line is the left one.",
-        why: "The next person to wire it goes by the colours. Red and black left British flex about 1969 to 1971.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -192,8 +176,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "no-thread", answer: "no thread", says: "No thread lies among the wires of the flex." },
         ],
         says: "",
-        look: "Slit the outside of the cut flex along a few centimetres and look between the wires.",
-        why: "A maker’s own thread stands in for the name on the outside.",
         caution: "Unplugged, fuse out, plug destroyed. Cut away from your hand.",
     },
     QuestionWords {
@@ -202,8 +184,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick the outer layer is at its thinnest",
         answers: &[],
         says: "The outer layer of the flex is {value} thick at its thinnest.",
-        look: "Slip the outer layer off a cut end and measure it all around. Close the calliper without pressing, and note the smallest value.",
-        why: "The outer layer takes the wear.",
         caution: "Unplugged, fuse out, plug destroyed. Wash your hands after stripping plastic.",
     },
     QuestionWords {
@@ -212,8 +192,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick the thinnest wire’s insulation is",
         answers: &[],
         says: "The insulation of the thinnest wire is {value} thick at its thinnest.",
-        look: "Pull the coloured plastic off each wire and measure it all around without pressing. Note the smallest value of all.",
-        why: "This plastic is all that is between the wires.",
         caution: "Unplugged, fuse out, plug destroyed. Wash your hands after stripping plastic.",
     },
 ];

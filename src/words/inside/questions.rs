@@ -23,8 +23,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "From each short pin of the plug to its own hole in a socket behind the switch, with the switch set to off. Set it back to on afterwards.",
-        why: "A switch that leaves line joined only makes a live socket look dead.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -36,8 +34,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "stays-closed", answer: "it stays closed", says: "The body stays closed." },
         ],
         says: "",
-        look: "A body is held by screws under feet or stickers, by rivets or by glue. Take photographs first: opening may destroy it. Where there are two samples, leave one as it is.",
-        why: "The worst work hides inside.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead. Eye protection for glue and cracked fuses. Do not open it at a stall.",
     },
     QuestionWords {
@@ -68,8 +64,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "No burns, loose metal, hurt insulation or dirt were seen inside.",
-        look: "Good light, from all sides. Tug gently at each wire. Photograph what you find before you touch it.",
-        why: "Each of these has started fires or put the mains where hands are.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -95,8 +89,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Follow the wire from where the flex comes in, along the bar or wires of the top holes, to the last socket.",
-        why: "An earth hole that is joined to nothing looks exactly like one that is.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -121,8 +113,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "No poor joints or contacts were seen.",
-        look: "A sound wire is hooked, crimped or clamped before it is soldered. Push the contacts gently with a wooden stick.",
-        why: "Poor joints run hot. In a fault solder melts, and the wire lets go.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -147,8 +137,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Lay bare copper beside bare copper. Do not judge by the insulation: it may be thick around a hair.",
-        why: "The wires inside carry the same current as the flex, shut in where it is warm.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -173,8 +161,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Brown is line, blue is neutral. Green-and-yellow is earth and nothing else.",
-        why: "Whoever mends it later trusts the colours.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -204,8 +190,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "There is no surge part, cut-out, thermal fuse or switch inside.",
-        look: "A surge part is a flat disc, blue, red or yellow, between line and neutral, often in a sleeve. A thermal fuse is a small metal or white body with a temperature printed on it.",
-        why: "What the package promises needs a part that does it.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -222,8 +206,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "scorched", answer: "it is scorched already", says: "The surge part is scorched." },
         ],
         says: "",
-        look: "Look for a small body with a temperature on it, in one sleeve with the disc, or a disc with three legs.",
-        why: "A surge part wears out. Then it runs hot until something stops it.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -268,8 +250,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "On the small circuit board find the gap under the transformer. See which parts bridge it: a blue disc is the usual one. An optical coupler, a small block with four legs, counts with the transformer.",
-        why: "When this part fails, the mains stands on the telephone’s cable.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -278,8 +258,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how far mains and USB keep apart along the board",
         answers: &[],
         says: "Along the board the mains side keeps {value} from the USB side.",
-        look: "On the copper side, follow the gap between the mains side and the USB side, and measure its narrowest place along the surface. A slot in the board is walked around.",
-        why: "Damp and dirt bridge a narrow gap.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -288,8 +266,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how far mains and USB keep apart through the air",
         answers: &[],
         says: "Through the air the mains side keeps {value} from the USB side.",
-        look: "The shortest straight way between metal of the mains side and metal of the USB side.",
-        why: "A spark jumps a narrow gap.",
         caution: "Unplugged. Nobody uses it again once it was opened. With a USB supply wait 5 minutes, then make sure with a meter that its large capacitor is dead.",
     },
     QuestionWords {
@@ -302,8 +278,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "other", answer: "another number", says: "The flex has neither two nor three wires." },
         ],
         says: "",
-        look: "Count the insulated wires where the flex was opened. What is printed on it does not count.",
-        why: "Two wires leave no earth, whatever is printed.",
         caution: "Unplugged, with the fuse out.",
     },
     QuestionWords {
@@ -319,8 +293,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Only at the end: when everything else is looked at and photographed, above all the joints inside. Where you have two alike, keep one whole.",
-        why: "Only at its cut ends does a flex show how much metal it has and which. Nothing can be tried on the sample afterwards.",
         caution: "Take the fuse out first, and cut the pins off or hammer them flat as soon as the plug is off: a plug on a cut flex kills if somebody plugs it in. Wash your hands after stripping PVC.",
     },
 ];

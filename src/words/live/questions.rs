@@ -31,8 +31,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "None of what a live test needs was made sure of.",
-        look: "Tap all that is true. Only if all four are, anything more is asked here.",
-        why: "Nothing here is worth a life. An examination is whole without it.",
         caution: "Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger. This app advises; it allows nothing.",
     },
     QuestionWords {
@@ -62,8 +60,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "An appliance tester’s high-voltage test for earthed equipment, line and neutral joined. Not a routine test: it can do damage.",
-        why: "The mains carries surges of more than a thousand volts.",
         caution: "High voltage. Nobody touches the sample while it is tested; discharge it afterwards. Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
     QuestionWords {
@@ -72,8 +68,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how much current flows from what is touched",
         answers: &[],
         says: "From what people touch {value} flows to earth.",
-        look: "Foil around the body and the metal of a USB socket, to earth through the tester’s network, line and neutral both ways round. Type the highest.",
-        why: "From half a milliampere on it is felt.",
         caution: "Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
     QuestionWords {
@@ -91,8 +85,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "With an RCD tester behind the lead: within 300 ms at 30 mA, within 40 ms at 150 mA.",
-        why: "The button shows that it moves, not how fast.",
         caution: "Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
     QuestionWords {
@@ -101,8 +93,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how hot the hottest spot gets",
         answers: &[],
         says: "At its rated current the hottest spot reaches {value}.",
-        look: "Load the last socket with the rated current, flex laid out straight. After an hour feel for the hottest spot with a thermometer: fuse, pins, switch, entries of the flex.",
-        why: "Warm is normal. Above 70 °C the plastic softens.",
         caution: "Somebody watches it all the time. If it smells, smokes, buzzes or is too hot to hold, switch off at the consumer unit; do not pull the plug. Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
     QuestionWords {
@@ -122,8 +112,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Switch on and off, and compare with a meter on the supply.",
-        why: "People take a dark lamp for a dead socket.",
         caution: "Competent persons only, in an isolated place, behind an RCD, never alone. Local rules and licensed practice come first. Never with a sample that showed a danger.",
     },
 ];

@@ -25,8 +25,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("other", "something else", "The plug is of none of the known patterns."),
         ],
         says: "",
-        look: "Look at the pins. A British plug has two flat pins below and a longer one above.",
-        why: "A plug that does not fit is forced in or used with a travel adaptor, and the earth is lost.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -43,8 +41,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("comes-off", "it comes off by hand", "The converter comes off by hand."),
         ],
         says: "",
-        look: "Look for BS 1363-5 on the converter, and pull at it gently.",
-        why: "A converter that is made for it and stays on is allowed; a loose adaptor is not.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -56,8 +52,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("rewirable", "with a cover held by a screw", "The plug has a cover held by a screw."),
         ],
         says: "",
-        look: "Look at the face with the pins: a cover is held by one screw in the middle.",
-        why: "A plug with a cover can be opened and looked into.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -82,8 +76,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             ),
         ],
         says: "Under the plug’s cover all wires are held and in their places.",
-        look: "Unscrew the cover. Green-and-yellow goes to E, brown to L at the fuse, blue to N. Look at the fuse now too.",
-        why: "A wire at the wrong place makes metal live or leaves it without earth.",
         caution: "Unplugged, always. Not at a stall: the plug must be yours.",
     },
     QuestionWords {
@@ -118,8 +110,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             ),
         ],
         says: "",
-        look: "The holder is between the pins. Lever it out with a fingernail or a coin; never by force.",
-        why: "The circuit behind a wall socket carries 30 A or more. In a fault only the plug’s fuse keeps the flex from burning.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -136,8 +126,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("not-printed", "no number", "No rating is printed on the fuse."),
         ],
         says: "",
-        look: "The number stands on the fuse itself. 3 A is red, 13 A brown; do not go by the plug.",
-        why: "The fuse has to suit the flex and the product. No fuse for a plug is larger than 13 A.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -171,8 +159,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             ),
         ],
         says: "The pins look right: two lower ones with sleeves, a longer bare one above, none loose.",
-        look: "Hold the plug with the pins towards you, the long pin up. Move each pin gently. A plug in order has 9.5 mm from the lower pins to the edge.",
-        why: "The sleeves keep fingers from live metal, and the long pin brings the earth before the mains.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -188,8 +174,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             ),
         ],
         says: "",
-        look: "Go by the product and not by the seller: an old plug looks old and has no approval mark of today.",
-        why: "New goods have had sleeves since 1987. Old plugs without them are not against the law, but should be replaced.",
         caution: "",
     },
     QuestionWords {
@@ -218,8 +202,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("severed", "the other end is cut off", "The plug sits on a flex that was cut off."),
         ],
         says: "Plug and flex are whole, closed and in one piece.",
-        look: "Look at all sides. Pull and twist the flex gently where it enters. The fuse holder and a screwed cover are meant to come off.",
-        why: "Each of these puts live metal within reach.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -239,8 +221,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("ce-or-ukca", "CE or UKCA", "CE or UKCA is printed on the plug."),
         ],
         says: "None of the print that was looked for is on the plug.",
-        look: "Look between the pins and on the back, in slanting light: the print may be raised and of the plug’s own colour.",
-        why: "A plug names its maker, BS 1363, its fuse and rating, and who approved it. All of it can be forged.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -253,8 +233,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("strong-pull", "strongly, it sticks", "A magnet sticks to a pin: the pin is of steel."),
         ],
         says: "",
-        look: "Hold a strong magnet to the bare metal of each pin and note the strongest pull.",
-        why: "Pins are of brass, which no magnet pulls. Steel carries badly and rusts.",
         caution: "Unplugged, always.",
     },
 ];

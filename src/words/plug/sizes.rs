@@ -12,8 +12,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how long the fuse is",
         answers: &[],
         says: "The fuse is {value} long.",
-        look: "Measure over both metal caps.",
-        why: "A fuse to BS 1362 is 25.0 mm to 26.2 mm long. A shorter one sits loose in its clips and heats them.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -22,8 +20,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick the caps of the fuse are",
         answers: &[],
         says: "The caps of the fuse measure {value} across.",
-        look: "Measure a cap across, turn it by a quarter and measure again. Take the middle of the two.",
-        why: "About 6.3 mm is usual. The tolerance is quoted from memory, so this is told and decides nothing.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -32,8 +28,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the fuse weighs",
         answers: &[],
         says: "The fuse weighs {value}.",
-        look: "Use scales that show 0.1 g or finer. With coarser ones weigh several equal fuses and divide.",
-        why: "A fuse without sand is lighter. It is a hint and no limit.",
         caution: "",
     },
     QuestionWords {
@@ -42,8 +36,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how far a lower pin is from the plug’s edge",
         answers: &[],
         says: "From the nearer of the two lower pins to the edge of the plug it is {value}.",
-        look: "On the face with the pins, from the side of the pin to the nearest edge. Measure both lower pins on all sides and note the smallest.",
-        why: "At least 9.5 mm keep fingers off a live pin while the plug is half in.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -52,8 +44,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how wide the two lower pins are",
         answers: &[],
         says: "The two lower pins are {value} wide.",
-        look: "The wide side, at the bare tip. Measure both and note the one further from 6.35 mm.",
-        why: "A pin that is too wide spreads the socket’s contacts; one too narrow runs hot.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -62,8 +52,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how wide the long pin is",
         answers: &[],
         says: "The earth pin is {value} wide.",
-        look: "The wide side of the long top pin. It should be about 7.9 mm.",
-        why: "The earth has to touch well: it is what trips the fuse in a fault.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -72,8 +60,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick the pins are",
         answers: &[],
         says: "The pin furthest from its size is {value} thick.",
-        look: "The narrow side of all three pins, at the bare metal. Note the one furthest from 3.97 mm.",
-        why: "Thin pins touch badly and run hot; thick ones spread the socket’s contacts.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -82,8 +68,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how long the two lower pins are",
         answers: &[],
         says: "The two lower pins are {value} long.",
-        look: "From the face of the plug to the tip, with the calliper’s depth rod. Measure both and note the one further from 17.7 mm.",
-        why: "A pin that is too long is live before it is covered.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -92,8 +76,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how long the long pin is",
         answers: &[],
         says: "The earth pin is {value} long.",
-        look: "From the face of the plug to the tip. It should be about 22.7 mm.",
-        why: "The earth has to touch before the mains does, and opens the shutters of the socket.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -102,8 +84,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how wide it is over the two lower pins",
         answers: &[],
         says: "Over the outer sides of the two lower pins it is {value}.",
-        look: "At their base, from the outer side of one to the outer side of the other. It should be about 28.6 mm.",
-        why: "Less the width of a pin, it is how far the pins are apart.",
         caution: UNPLUGGED,
     },
     QuestionWords {
@@ -112,8 +92,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how far it is over the long pin and a lower one",
         answers: &[],
         says: "From the far side of the earth pin to the far side of the lower pins it is {value}.",
-        look: "At their base and straight up and down, from the top of the long pin to the underside of the lower pins. It should be about 28.2 mm.",
-        why: "Less half the sizes of the pins, it is how far the earth is from the other two.",
         caution: UNPLUGGED,
     },
 ];

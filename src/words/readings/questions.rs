@@ -27,8 +27,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "Nothing was made ready for the readings.",
-        look: "Tap all that is true. Take the fuse out, touch the tester to its two ends, and put it back. Set every switch to on.",
-        why: "A switch that is off or a blown fuse looks just like a broken wire, and would condemn a sound lead.",
         caution: "The plug lies on the table where you see it, all the time. To reach a plug’s partner, use a loose socket that is wired to nothing.",
     },
     QuestionWords {
@@ -53,8 +51,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "One probe on the long pin of the plug, the other on the metal inside the socket’s top hole. Bend the flex where it enters the plug and where it enters the body.",
-        why: "The earth is what makes a fault switch itself off. A beep says that there is a path, not that it is a good one.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -63,8 +59,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the earth of {which} reads",
         answers: &[],
         says: "From the plug’s earth pin to the earth of {which} it reads {value}.",
-        look: "One probe on the long pin of the plug, the other on the metal inside the socket’s top hole. First join the probes and take off what they read, or use four wires. Use 200 mA or less; 25 A only after it read well.",
-        why: "In a fault this path must let enough current through to blow the fuse. A meter whose leads were not taken off can show that a short lead is bad, but never that it is good.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -89,8 +83,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Keep the probes on the earth of the socket farthest from the flex. Bend the flex every way where it enters the plug, then where it enters the body.",
-        why: "Broken strands hold while the flex lies still, and let go in use.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -125,8 +117,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Hold the plug with its pins towards you and the long pin up: the left pin is line. Look at the socket with the long hole up: the right hole is line. Open the shutter with a loose plug’s earth pin; touch the contacts with thin probes. A connector has L and N beside its holes.",
-        why: "Where they are crossed, fuse and switch leave what is plugged in live.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -151,8 +141,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Touch the two short pins of the plug. A short beep is a part being charged.",
-        why: "Line and neutral must not be joined anywhere: the whole current of the wall circuit would flow.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -161,8 +149,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the two lower pins read, from one to the other",
         answers: &[],
         says: "From the plug’s line pin to its neutral pin it reads {value}.",
-        look: "Meter to ohms, one probe on each short pin of the plug. No path at all is what a plain lead reads.",
-        why: "Line and neutral must not be joined anywhere. A lamp, surge part or supply reads thousands of ohms; a short reads next to nothing.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -184,8 +170,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "From the long pin to each short pin in turn. With a meter use the highest ohm range; with a tester a beep counts.",
-        why: "Earth must be joined to nothing but earth. Otherwise the metal of what is plugged in carries the mains.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -215,8 +199,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Join the two short pins of the plug with a bit of wire or a clip. 500 V d.c.; only 250 V where surge protection is promised or fitted.",
-        why: "Weak insulation holds a meter’s few volts and gives way to the mains. Surge parts conduct at 500 V and look like a fault.",
         caution: "500 V hurts. Nobody touches the sample while it is tested; afterwards wait until it is discharged, and take the joining wire off.",
     },
     QuestionWords {
@@ -225,8 +207,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the insulation reads",
         answers: &[],
         says: "From line and neutral together to earth it reads {value}.",
-        look: "One probe on the joined short pins, the other on the long pin. Wait until the display rests. What is beyond the range is typed as it stands, such as > 999.",
-        why: "It shows damp, dirt and bruised insulation before they shock or burn.",
         caution: "500 V hurts. Nobody touches the sample while it is tested; afterwards wait until it is discharged, and take the joining wire off.",
     },
     QuestionWords {
@@ -235,8 +215,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the insulation of the USB output reads",
         answers: &[],
         says: "From the USB output to line and neutral together it reads {value}.",
-        look: "Short pins of the plug joined as before. One probe there, the other on the metal shell of the USB socket, then on its contacts; type the lower reading.",
-        why: "A telephone on its cable is held in the hand. The mains must not reach it.",
         caution: "500 V hurts. Nobody touches the sample while it is tested; afterwards wait until it is discharged.",
     },
     QuestionWords {
@@ -261,8 +239,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Take the fuse out of the plug. From each short pin of the plug to its own hole in a socket that beeped before. Put the fuse back afterwards.",
-        why: "The fuse protects only what is behind it. It must stand in the line.",
         caution: "Unplugged, always. Never put a probe into a live socket, and never plug the sample into one for this.",
     },
     QuestionWords {
@@ -271,8 +247,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how warm the room is",
         answers: &[],
         says: "The room has {value}.",
-        look: "A thermometer that has lain beside the sample for a while. The sample must be as warm as the room.",
-        why: "Copper reads more when it is warm: 4 % for each 10 °C. The limits are made for 20 °C.",
         caution: "",
     },
 ];

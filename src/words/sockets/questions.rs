@@ -41,8 +41,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Look into the end that goes into the appliance.",
-        why: "Each shape is made for a certain current, and tells whether it passes on an earth.",
         caution: "Unplugged, always. A plug on a flex with free ends kills when it is plugged in.",
     },
     QuestionWords {
@@ -63,8 +61,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "Each socket has the three flat holes of a 13 A socket and no others.",
-        look: "A proper socket has one upright slot above and two lying slots below, all plain rectangles. Round ends, crosses or keyholes are odd.",
-        why: "Odd holes take plugs without a fuse or an earth, hold them badly and cannot be shuttered well.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -85,8 +81,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Look straight in, with a light. A shutter is a piece of plastic close behind the hole; open holes show metal or darkness.",
-        why: "Shutters keep a child from pushing something into the live contacts.",
         caution: "Unplugged, always. Only look: push nothing in.",
     },
     QuestionWords {
@@ -107,8 +101,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "all-empty", answer: "no metal in any", says: "No earth hole has metal in it." },
         ],
         says: "",
-        look: "Shine a light into the top hole of each socket, or the middle hole of a connector. Look for two bright springs or a tube.",
-        why: "Without a contact there, no appliance has an earth. Seeing metal is not enough, but missing metal is plain.",
         caution: "Unplugged, always. Only look: push nothing in.",
     },
     QuestionWords {
@@ -143,8 +135,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "The body looks whole and closed.",
-        look: "Turn the body, or the connector, all around. Look into the slots on the back with a light, and twist it gently with both hands.",
-        why: "Nothing but the body keeps hands from the mains.",
         caution: "Unplugged, always. Push nothing in.",
     },
     QuestionWords {
@@ -153,8 +143,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how many 13 A sockets there are",
         answers: &[],
         says: "13 A sockets: {value}.",
-        look: "Count the sockets with three holes; USB holes do not count.",
-        why: "Each one is examined by itself once there is a tester.",
         caution: "",
     },
     QuestionWords {
@@ -178,8 +166,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "It has nothing but its plug, flex and sockets or connector.",
-        look: "Look at all sides for buttons, lamps, dials and other outlets.",
-        why: "They bring rules of their own, and some change how readings have to be taken.",
         caution: "",
     },
     QuestionWords {
@@ -199,8 +185,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Look on all sides of the body with the sockets, such as “MAX 13A” or “3000 W”. Volts alone are not enough.",
-        why: "Several appliances on one lead add up, and only this number tells when it is too much.",
         caution: "",
     },
     QuestionWords {
@@ -216,8 +200,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "not-marked", answer: "no", says: "The switch does not say which way is on." },
         ],
         says: "",
-        look: "A line means on and a circle off; a red edge that shows, a lamp or a word will do as well.",
-        why: "A switch that is read wrongly leaves the sockets live.",
         caution: "",
     },
     QuestionWords {
@@ -252,8 +234,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "With matchsticks or plastic sticks press gently, in this order: each lower hole alone, the top hole, both lower holes at once. Try every socket; name the worst.",
-        why: "The earth pin opens a shutter by design, or both lower pins together. One alone never may.",
         caution: "Unplugged, with the plug in your sight. Wood or plastic only: nothing metal is ever pushed into a socket.",
     },
     QuestionWords {
@@ -269,8 +249,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "enters", answer: "yes, its pins enter", says: "A good plug goes in upside down." },
         ],
         says: "",
-        look: "Take a loose 13 A plug that you know to be good. Turn it so that its long pin hangs over the edge of the body, and press gently at each socket. No force.",
-        why: "Upside down, line and neutral change places and the earth pin hangs in the air.",
         caution: "Unplugged. Never do this with a live socket, and use no plug that has a flex with free ends.",
     },
     QuestionWords {
@@ -279,8 +257,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how far it is from a lower hole to the edge",
         answers: &[],
         says: "It is {value} from the nearest lower hole to the edge of the body.",
-        look: "On every socket measure from the rim of each lower hole to the nearest edge of the body, on the outside. Note the shortest.",
-        why: "Where the lower pins alone open the shutter, 18 mm keep a plug from going in upside down.",
         caution: "Unplugged. Keep the jaws of the calliper out of the holes.",
     },
     QuestionWords {
@@ -297,8 +273,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Push a plug that you know to be good into each socket, turn the body over, shake it gently, and pull a little. Name the worst.",
-        why: "A loose contact arcs and gets hot, and a plug that slips out shows live pins.",
         caution: "Unplugged, always.",
     },
     QuestionWords {
@@ -323,8 +297,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "Hold one probe of the tester on the plug’s long pin, the other in the connector’s middle hole. Bend the flex at both ends meanwhile.",
-        why: "Without that path the metal of the appliance is live after its first fault.",
         caution: "Unplugged at both ends, and nothing connected. Never a probe in or from a live socket.",
     },
     QuestionWords {
@@ -349,8 +321,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             },
         ],
         says: "",
-        look: "With the body open, hold a small magnet to the metal that grips the line and neutral pins. A steel spring behind a brass contact is allowed: try the contact itself.",
-        why: "Contacts are of brass or bronze. Steel rusts, loses its spring and gets hot.",
         caution: "Unplugged, always.",
     },
 ];

@@ -15,8 +15,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what volts, amperes and watts {which} states",
         answers: &[answer("nothing", NOTHING_PRINTED, "No volts, amperes or watts stand on {which}.")],
         says: "On {which} it says {value}.",
-        look: "Copy volts, amperes, watts, and length or size if they stand there, such as 13A 250V~ 3250W MAX. If nothing of the kind is printed, say so.",
-        why: "What is promised is held against itself, the plug and the flex. Print is a claim, and it can give the product away.",
         caution: "",
     },
     QuestionWords {
@@ -32,8 +30,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("thermal", "a thermal cut-out", "It promises a thermal cut-out."),
         ],
         says: "It promises none of the things that were asked about.",
-        look: "Look at the package, the label and the seller’s page or sign.",
-        why: "Each promise is asked about again where it can be seen: outside, or inside once it is open.",
         caution: "",
     },
     QuestionWords {
@@ -45,8 +41,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("used-wet", "it is or will be used in the wet", "It is used in the wet."),
         ],
         says: "No IPX4 or more is printed on it, and it is not used in the wet.",
-        look: "Look for the letters IP and two signs. The second sign counts: 4 or more is proof against splashes.",
-        why: "A lead for outdoors keeps splashes out and has a rubber flex.",
         caution: "Never try it with water.",
     },
     QuestionWords {
@@ -75,8 +69,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("iso-9001", "ISO 9001 or ISO 9000", "It shows ISO 9001 as if that certified the product."),
         ],
         says: "None of the marks that were asked about is on it.",
-        look: "Look at the product, the label, the package and the papers.",
-        why: "Some marks must be there, some must not. All of them can be forged: none is a credit.",
         caution: "",
     },
     QuestionWords {
@@ -97,8 +89,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("package-gone", "the package or papers are gone", "The package or papers are gone."),
         ],
         says: "It names no maker, importer or seller, no type, and has no instructions.",
-        look: "Look at product, package and papers. In Great Britain an address in the United Kingdom counts; in Northern Ireland one there or in the EU.",
-        why: "They say who answers for it and let it be called back.",
         caution: "",
     },
     QuestionWords {
@@ -110,8 +100,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("sharp", "sharp edges or staples on the package", "The package has sharp edges or staples."),
         ],
         says: "Print and package look tidy.",
-        look: "Read the label and the package slowly.",
-        why: "Poor print and packing go with poor work.",
         caution: "Mind your fingers.",
     },
     QuestionWords {
@@ -120,8 +108,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "which standards it names",
         answers: &[answer("nothing", NOTHING_PRINTED, "It names no standard.")],
         says: "It names these standards: {value}.",
-        look: "Copy each with the letters before it, such as BS 1363-2 or BS EN 60320. If it names none, say so.",
-        why: "A number that is not one for leads gives away that nobody tested it.",
         caution: "",
     },
     QuestionWords {
@@ -130,8 +116,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what number stands under the bars",
         answers: &[answer("nothing", NOTHING_PRINTED, "It bears no bar code.")],
         says: "The number under the bars is {value}.",
-        look: "Copy all digits. A barcode reader that types like a keyboard will do. If there is none, say so.",
-        why: "The last digit follows from the others, so that a made-up number shows.",
         caution: "",
     },
     QuestionWords {
@@ -145,8 +129,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("no-number-printed", "no number is printed", "No number stands beside the approval mark."),
         ],
         says: "",
-        look: "This needs a network, so leave it for later if you have none. Search for: the name of the mark, the words licence number, and the number, such as KM 12345; use the list of the body itself.",
-        why: "Approval marks are the ones most often forged. The body that gave the number says whose it is.",
         caution: "",
     },
     QuestionWords {
@@ -158,8 +140,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("recalled", "yes, it was called back", "This product was called back."),
         ],
         says: "",
-        look: "This needs a network, so leave it for later if you have none. Search for: maker, model, the words recall and extension lead; look in the recall pages of the United Kingdom government and in the EU’s Safety Gate.",
-        why: "A product that was called back hurt somebody, or nearly. Finding nothing proves nothing.",
         caution: "",
     },
 ];
