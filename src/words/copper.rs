@@ -48,8 +48,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             AnswerWords { code: "none", answer: "none at hand", says: "No copper wire of known size was at hand." },
         ],
         says: "",
-        look: "A metre of good flex, or of solid wire from fixed wiring. A wire that you measure yourself tells more than one you are told of.",
-        why: "Read with the same meter, it shows a meter that is wrong all the time. It hangs on what is said of the wire.",
         caution: "",
     },
     QuestionWords {
@@ -62,8 +60,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
             says: "Nothing is said of the known wire’s size.",
         }],
         says: "The known wire is said to be {value}.",
-        look: "Copy it, such as 0.75 mm² or 22 AWG.",
-        why: "From size and length follows what copper would read.",
         caution: "",
     },
     QuestionWords {
@@ -72,8 +68,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick the known wire is",
         answers: &[],
         says: "The known wire is {value} thick.",
-        look: "Strip it and close the calliper on the bare metal, twice at right angles.",
-        why: "From thickness and length follows what copper would read.",
         caution: "",
     },
     QuestionWords {
@@ -82,8 +76,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how long the known wire is",
         answers: &[],
         says: "The known wire is {value} long.",
-        look: "Measure between the two clips, along the wire.",
-        why: "A resistance means nothing without the length it belongs to.",
         caution: "",
     },
     QuestionWords {
@@ -92,8 +84,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what the known wire reads",
         answers: &[],
         says: "The known wire reads {value}.",
-        look: "Take the same meter, range and clips as for the cores.",
-        why: "What it reads more than it should is granted to the flex, and then the flex is judged once more.",
         caution: "",
     },
     QuestionWords {
@@ -102,8 +92,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "what half of the worst core reads",
         answers: &[],
         says: "Half of the core that reads most reads {value}.",
-        look: "Pierce or strip that core in the middle, and read from one end to there.",
-        why: "Half as much means a core thin all along. Anything else means one bad joint or break.",
         caution: "Only on a piece that is cut off at both ends.",
     },
     QuestionWords {
@@ -182,8 +170,6 @@ pub const QUESTIONS: &[QuestionWords] = &[
         topic: "how thick one strand is",
         answers: &[],
         says: "One strand of the brown core is {value} thick.",
-        look: "Close the calliper on it without pressing, at three places, and take the middle value.",
-        why: "Too few to lay ten side by side. One strand of a tenth of a millimetre names no metal: weigh the core as well.",
         caution: "",
     },
     QuestionWords {
