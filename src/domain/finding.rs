@@ -1,7 +1,10 @@
 //! What a check found: outcome, how much it matters, evidence and reason, all as data; the sentences are made in `words`.
 
 use super::decision::Probability;
+use super::physics::fault::Course;
+use super::physics::heating::{Steady, Warmth};
 use super::physics::metal::{Candidate, Explanation};
+use super::physics::signs::Look;
 use super::quantity::Amount;
 use super::question::{Core, Question, Target};
 use super::sample::Place;
@@ -116,15 +119,6 @@ pub enum Bound {
     AtMost(Amount),
     /// Between two values.
     Between(Amount, Amount),
-}
-
-/// A finding tried again in the sample's favour; it annotates and never lifts a danger.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Favour {
-    /// The value after the reading is moved two standard uncertainties to the friendly side.
-    pub value: Amount,
-    /// Whether the limit is kept then.
-    pub holds: bool,
 }
 
 /// What a check makes of the answers.
@@ -263,6 +257,8 @@ pub enum Reason {
         explanation: Option<Explanation>,
         /// What makes the break a danger; `None` where nothing does.
         danger: Option<CoreDanger>,
+        /// What a fault to earth does, where that is worth telling.
+        fault: Option<FaultTold>,
     },
     /// A core has no path from end to end.
     CoreOpen {
@@ -273,20 +269,26 @@ pub enum Reason {
     HeatBalance {
         /// The claimed current.
         current: Amount,
-        /// Where the conductors settle at it; `None` where they never settle.
-        conductor: Option<Amount>,
+        /// Where it leads the conductors.
+        conductor: Steady,
+        /// The coolest and the hottest that readings and model allow.
+        between: (Steady, Steady),
         /// The current that brings them to 60 °C.
         carries: Amount,
     },
-    /// The metals that cannot be told apart, the likeliest first.
-    Metals(Vec<Candidate>),
-    /// Cores read joined at both ends, against the same cores read alone.
-    CoresJoined {
-        /// What the cores alone lead to.
-        expected: Amount,
-        /// What was read.
-        read: Amount,
+    /// The metals that the cores may be of.
+    Metals {
+        /// Those that cannot be told apart, the likeliest first.
+        candidates: Vec<Candidate>,
+        /// Whether no metal explains all that was seen and read, so that something of it is wrong.
+        contradict: bool,
+        /// What would tell most; `None` where it is settled, or nothing would.
+        next: Option<Look>,
+        /// Whether a break stands when what the cross-checks suggest is granted; `None` where there is nothing to grant.
+        stands: Option<bool>,
     },
+    /// Readings held against each other and against a wire of known size.
+    CrossChecked(Vec<CrossCheck>),
     /// An answer that should be among those that fit is not: a mark or a name is missing.
     NotAmong {
         /// The question.
@@ -312,6 +314,19 @@ pub enum Reason {
     WrongTestVoltage,
     /// The earth path keeps its limit, but the cores were not read: a short lead with far too little copper keeps it too.
     ClearsOnlyWithCores,
+    /// The readings failed a cross-check: they clear nothing.
+    CrossCheckFailed,
+    /// A stated cross-section under the one that is needed.
+    FlexShort {
+        /// Where it is stated.
+        place: ClaimPlace,
+        /// The stated cross-section.
+        claim: Amount,
+        /// The one that is needed.
+        limit: Amount,
+        /// How warm such a flex gets; empty where it is thinner than any that is modelled.
+        warmth: Vec<Warmth>,
+    },
 }
 
 /// Where the temperature of the room came from.
@@ -321,6 +336,15 @@ pub enum RoomTemperature {
     Read,
     /// Nobody read it: taken as 20 °C, give or take 5 K.
     Assumed,
+}
+
+/// What a fault to earth does, and whether it is sure which core is the earth.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FaultTold {
+    /// What it does.
+    pub course: Course,
+    /// Whether somebody saw which core goes to the earth pin.
+    pub earth_was_seen: bool,
 }
 
 /// What makes too little conductor a danger.
@@ -334,6 +358,8 @@ pub enum CoreDanger {
     EarthOpensFirst,
 }
 
+pub use super::cross_check::{CrossCheck, Crossed};
+pub use super::favour::{Favour, Granted, GrossError};
 pub use super::question::ClaimPlace;
 
 /// Something that a decision needs and that is not known.
@@ -355,4 +381,6 @@ pub enum Needed {
     ReadingsPrepared,
     /// The length of the piece whose cores were read.
     PieceLength,
+    /// The size and length of the known wire.
+    KnownWire,
 }

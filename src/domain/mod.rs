@@ -6,10 +6,12 @@
 
 pub mod assess;
 pub mod check;
+pub mod cross_check;
 pub mod decision;
 pub mod essential;
 pub mod examination;
 pub mod facts;
+pub mod favour;
 pub mod finding;
 pub mod instrument;
 pub mod marking;

@@ -8,7 +8,7 @@ use crate::domain::finding::{Conformity, Finding, Reason};
 use crate::domain::view::View;
 use crate::drawing::found;
 use crate::words::statement::{Bar, Sentence};
-use crate::words::{reason, report as words, statement};
+use crate::words::{favour, reason, report as words, statement};
 
 /// All that findings are told with.
 pub struct Told<'p, 'a> {
@@ -103,7 +103,7 @@ impl<'p, 'a> Told<'p, 'a> {
             told.extend(found::plug_face(&self.assessment.findings).map(Block::Picture));
         }
         told.extend(reason::numbers(finding, kind).iter().filter_map(|line| Block::text(Tone::Numbers, line)));
-        let favour = reason::in_its_favour(finding);
+        let favour = favour::in_its_favour(finding, kind);
         told.extend([&favour, reason::settles(finding), reason::bearing(finding)].into_iter().filter_map(plain));
         told.extend(Block::text(Tone::Source, &words::held_against(&finding.against)));
         if let Some(home) = self.home_of_photos(finding) {

@@ -2,6 +2,7 @@
 
 use super::check::CheckWords;
 use super::question::{AnswerWords, QuestionWords};
+use super::screens::NOTHING_PRINTED;
 
 /// Words of the questions.
 pub const QUESTIONS: &[QuestionWords] = &[
@@ -28,6 +29,70 @@ pub const QUESTIONS: &[QuestionWords] = &[
         answers: &[],
         says: "Joined at both ends, the cores read {value} together.",
         caution: "",
+    },
+    QuestionWords {
+        id: "reference-wire",
+        asks: "Is a copper wire of known size at hand?",
+        topic: "whether a copper wire of known size is at hand",
+        answers: &[
+            AnswerWords {
+                code: "size-stated",
+                answer: "yes, its size is printed or told",
+                says: "A copper wire of stated size was at hand.",
+            },
+            AnswerWords {
+                code: "can-be-measured",
+                answer: "yes, a solid one that can be measured",
+                says: "A solid copper wire that can be measured was at hand.",
+            },
+            AnswerWords { code: "none", answer: "none at hand", says: "No copper wire of known size was at hand." },
+        ],
+        says: "",
+        caution: "",
+    },
+    QuestionWords {
+        id: "reference-size",
+        asks: "What is printed or told of the wire’s size?",
+        topic: "what is said of the known wire’s size",
+        answers: &[AnswerWords {
+            code: "nothing",
+            answer: NOTHING_PRINTED,
+            says: "Nothing is said of the known wire’s size.",
+        }],
+        says: "The known wire is said to be {value}.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "reference-diameter",
+        asks: "How thick is the bare wire?",
+        topic: "how thick the known wire is",
+        answers: &[],
+        says: "The known wire is {value} thick.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "reference-length",
+        asks: "How long is the known wire?",
+        topic: "how long the known wire is",
+        answers: &[],
+        says: "The known wire is {value} long.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "reference-resistance",
+        asks: "What does the known wire read?",
+        topic: "what the known wire reads",
+        answers: &[],
+        says: "The known wire reads {value}.",
+        caution: "",
+    },
+    QuestionWords {
+        id: "half-length-resistance",
+        asks: "What does half of the worst core read?",
+        topic: "what half of the worst core reads",
+        answers: &[],
+        says: "Half of the core that reads most reads {value}.",
+        caution: "Only on a piece that is cut off at both ends.",
     },
     QuestionWords {
         id: "core-magnet",
@@ -100,6 +165,14 @@ pub const QUESTIONS: &[QuestionWords] = &[
         caution: "",
     },
     QuestionWords {
+        id: "one-strand-width",
+        asks: "How thick is one strand?",
+        topic: "how thick one strand is",
+        answers: &[],
+        says: "One strand of the brown core is {value} thick.",
+        caution: "",
+    },
+    QuestionWords {
         id: "core-mass",
         asks: "What does the brown core’s bare metal weigh?",
         topic: "what the brown core’s bare metal weighs",
@@ -151,6 +224,6 @@ pub const CHECKS: &[CheckWords] = &[
         code: "readings-inconsistent",
         wrong: "readings of the cores that do not agree",
         why: "A slip or a bad clip could condemn a sound flex or clear a bad one. This is a doubt about the readings and not about the flex.",
-        settles: "Clean the ends, clip on again and read every core once more, then all of them joined.",
+        settles: "Clean the ends, clip on again and read every core once more, then all of them joined, then a wire of known size.",
     },
 ];

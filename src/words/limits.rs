@@ -82,7 +82,6 @@ const WHAT: &[(&str, &str)] = &[
     ("current-for-flex", "Current of a product whose flex names no size, and the size that it is held to"),
     ("thickest-flex", "Thickest flex that a plug takes"),
     ("flex-rating", "What a flex carries all the time"),
-    ("flex-overload", "What a flex carries before a size too small is a danger"),
     ("thinnest-flex", "Thinnest flex for mains"),
     ("cord-set-size", "Flex of a cord set, by the current of its connector"),
     ("short-cord-set-size", "Flex of a short cord set, by the current of its connector"),
@@ -204,12 +203,19 @@ const SAYS: &[(Clause, &str)] = &[
         "Volt drop of each ampere and metre, out and back: 0.5 mm² 93 mV, 0.75 mm² 62 mV, 1.0 mm² 46 mV, 1.25 mm² 37 mV, 1.5 mm² 32 mV, 2.5 mm² 19 mV, 4 mm² 12 mV.",
     ),
     (
+        bs7671_flex::TABLE_4C1,
+        "Four cables in a bunch carry 0.65 of their current each: stands for four turns of a flex.",
+    ),
+    (
         bs1362::GATES,
         "A 13 A fuse opens at 30 A after 1 s to 400 s, at 50 A after 0.1 s to 20 s, at 100 A after 0.01 s to 0.2 s.",
     ),
     (adiabatic::LAW, "Heat that stays in a core for the moments of a fault: when it melts."),
     (iec60287::METALS, "Copper: 0.017241 Ω·mm²/m at 20 °C, 0.00393 more per kelvin."),
-    (iec60287::FREE_AIR, "Heat that a straight cable gives to still air."),
+    (
+        iec60287::FREE_AIR,
+        "Heat that a straight cable gives to still air. A size too small is a danger where 1.3 times the rise reaches 70 °C at its load.",
+    ),
     (iec60287::THERMAL_RESISTIVITIES, "PVC up to 3 kV: 5.0 K·m/W."),
     (astm_b566::CLASSES, "Copper-clad aluminium: resistivity and density of 10 % and 15 % copper."),
     (astm_b869::CLASSES, "Copper-clad steel: 21 %, 30 % and 40 % of copper’s conductivity."),

@@ -3,6 +3,9 @@
 //! A decimal point, a true minus sign, and a space that does not break between number and unit (SI Brochure, 5.4.3). The digits are the
 //! same on every device: only Rust's own formatting is used.
 
+use uom::si::f64::Time;
+use uom::si::time::second;
+
 use crate::domain::decision::Probability;
 use crate::domain::quantity::{Amount, QuantityKind, Unit};
 use crate::domain::reading::{Reading, Shown};
@@ -33,6 +36,16 @@ pub fn rounded(amount: Amount) -> String {
     with_unit(&fixed(amount.in_unit(unit).unwrap_or_default(), 0), unit)
 }
 
+/// A time to two significant digits: "1.3 ms", "57 s", "25 min".
+pub fn time(time: Time) -> String {
+    let (number, unit) = match time.get::<second>() {
+        seconds if seconds < 0.1 => (seconds * 1e3, "ms"),
+        seconds if seconds < 99.5 => (seconds, "s"),
+        seconds => (seconds / 60.0, "min"),
+    };
+    format!("{}{NO_BREAK_SPACE}{unit}", roughly(number))
+}
+
 /// A value without the digits that its doubt makes idle.
 pub fn as_sure(value: Amount, standard_uncertainty: Amount) -> String {
     let unit = suited(value);
@@ -44,8 +57,13 @@ pub fn as_sure(value: Amount, standard_uncertainty: Amount) -> String {
 
 /// A value to two significant digits, for what a model says: "about 6.3 A".
 pub fn about(amount: Amount) -> String {
+    format!("about {}", estimate(amount))
+}
+
+/// The same where the sentence says already that it is only estimated: "6.3 A".
+pub fn estimate(amount: Amount) -> String {
     let unit = suited(amount);
-    format!("about {}", with_unit(&roughly(amount.in_unit(unit).unwrap_or_default()), unit))
+    with_unit(&roughly(amount.in_unit(unit).unwrap_or_default()), unit)
 }
 
 /// A plain number to two significant digits, without idle zeros; whole numbers keep every digit.

@@ -1,13 +1,13 @@
-//! Why a finding is what it is: its reason, its numbers, the retry in the sample's favour, and what would settle it.
+//! Why a finding is what it is: its reason, its numbers, and what would settle it.
 
 use crate::domain::finding::{Bearing, Bound, ClaimPlace, Conformity, Evidence, Finding, Needed, Reason};
-use crate::domain::quantity::{QuantityKind, Unit};
+use crate::domain::quantity::Unit;
 use crate::domain::question::Target;
 use crate::domain::sample::Kind;
 
 use super::measurand::measurand;
 use super::number::Grounds;
-use super::{check, copper_reason, number, question, verdict, which};
+use super::{check, copper_reason, cross_check, number, question, verdict, which};
 
 /// The reason of a finding, one or two sentences.
 pub fn reason(finding: &Finding, kind: Kind) -> String {
@@ -42,13 +42,6 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             number::amount(*watts),
             number::amount(*at_most)
         ),
-        Reason::ClaimAgainst { place: at, claim, limit } if claim.kind() == QuantityKind::Area => format!(
-            "{} states {}; it should be at least {}. {}",
-            capital(&place(*at)),
-            number::amount(*claim),
-            number::amount(*limit),
-            words.why
-        ),
         Reason::ClaimAgainst { place: at, claim, limit } => format!(
             "{} states {}; it should be no more than {}. {}",
             capital(&place(*at)),
@@ -56,22 +49,31 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             number::amount(*limit),
             words.why
         ),
+        Reason::FlexShort { place: at, claim, limit, warmth } => format!(
+            "{} states {}; it should be at least {}. {}{}",
+            capital(&place(*at)),
+            number::amount(*claim),
+            number::amount(*limit),
+            words.why,
+            copper_reason::warmth(warmth)
+        ),
         Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why),
         Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why),
         Reason::OutOfRange if finding.outcome() == Conformity::Nonconforming => {
             format!("The instrument showed no path at all. {}", words.why)
         }
         Reason::OutOfRange => "The reading is outside what the instrument can show.".to_owned(),
-        Reason::CoresMeasured { room, explanation, danger } => {
-            copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger)
+        Reason::CoresMeasured { room, explanation, danger, fault } => {
+            copper_reason::cores_measured(&finding.judgement.evidence, *room, *explanation, *danger, *fault)
         }
         Reason::CoreOpen { core } => format!("{} has no path from end to end.", capital(which::core(*core))),
-        Reason::HeatBalance { current, conductor, carries } => {
-            let balance = copper_reason::heat_balance(*current, *conductor, *carries);
-            let is_open = finding.outcome() == Conformity::Inconclusive;
-            if is_open { format!("{balance} {}", copper_reason::HEAT_LEFT_OPEN) } else { balance }
+        Reason::HeatBalance { current, conductor, between, carries } => {
+            let open = (finding.outcome() == Conformity::Inconclusive).then_some(*between);
+            copper_reason::heat_balance(*current, *conductor, open, *carries)
         }
-        Reason::Metals(candidates) => copper_reason::metals(candidates),
+        Reason::Metals { candidates, contradict, next, stands } => {
+            copper_reason::metals(candidates, *contradict, *next, *stands)
+        }
         Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
             Some(missing) => format!("Missing: {}. {}", missing.answer, words.why),
             None => words.why.to_owned(),
@@ -86,11 +88,7 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
         }
         Reason::Reads { print } => format!("It reads “{print}”. {}", words.why),
-        Reason::CoresJoined { expected, read } => format!(
-            "Read alone, the cores should give {} joined; {} was read. This cannot show a wrong scale or length.",
-            number::amount(*expected),
-            number::amount(*read)
-        ),
+        Reason::CrossChecked(checks) => cross_check::said(checks),
         Reason::PolesOpenWhenDead => {
             "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
                 .to_owned()
@@ -101,6 +99,9 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::ClearsOnlyWithCores => {
             "It is inside the limit. So is a short lead with far too little copper: it counts only together with the resistance of the cores."
                 .to_owned()
+        }
+        Reason::CrossCheckFailed => {
+            "The readings do not agree with each other, so they cannot clear the flex.".to_owned()
         }
     }
 }
@@ -173,7 +174,7 @@ impl Outcome {
                 Conformity::NotExamined => "not looked at",
                 Conformity::NotApplicable => "doesn’t apply",
             },
-            chance: if matches!(finding.judgement.reason, Reason::HeatBalance { .. }) {
+            chance: if finding.code == "overheats-at-claim" {
                 String::new()
             } else {
                 number::chance(evidence.probability, grounds(evidence))
@@ -230,22 +231,6 @@ pub fn bound(bound: &Bound) -> String {
     }
 }
 
-/// What became of a break when every doubt was granted to the product; empty where there is nothing to retry.
-pub fn in_its_favour(finding: &Finding) -> String {
-    if finding.outcome() != Conformity::Nonconforming {
-        return String::new();
-    }
-    let worst = finding.judgement.evidence.iter().find(|e| e.outcome == Conformity::Nonconforming);
-    worst.map_or_else(String::new, |evidence| {
-        let value = number::as_sure(evidence.favour.value, evidence.u);
-        if evidence.favour.holds {
-            format!("Tried in its favour, with the whole doubt granted, it would be {value}, just inside the limit.")
-        } else {
-            format!("Tried in its favour, with the whole doubt granted, it would still be {value}, outside the limit.")
-        }
-    })
-}
-
 /// Said of a finding that decides nothing; empty for the others.
 pub fn bearing(finding: &Finding) -> &'static str {
     match finding.judgement.bearing {
@@ -270,6 +255,7 @@ const fn needed(needed: Needed) -> &'static str {
         Needed::FlexDiameter => "the diameter of the flex",
         Needed::CoreResistance => "the resistance of the cores",
         Needed::PieceLength => "the length of the piece whose cores were read",
+        Needed::KnownWire => "the size and the length of the known wire",
         Needed::ReadingsPrepared => "that everything was switched on, the fuse good and nothing connected",
     }
 }

@@ -65,7 +65,7 @@ pub const fn bar(bar: Bar) -> &'static str {
 pub const NUMBERS: &[&str] = &[
     "Every reading has a doubt. It is shown as ±, and the true value lies inside it in about 95 of 100 cases.",
     "A reading is “inside the limit” if the chance that the true value keeps the limit is 95 % or more, “outside” if it is 5 % or less, and “can’t tell” between the two (JCGM 106).",
-    "“Tried in its favour” repeats a decision with the whole doubt granted to the product. It never lifts a danger.",
+    "“Tried in its favour” repeats a decision with the whole doubt granted to the product, then with each error that cross-checks of the readings suggest, then with all of them. It never lifts a danger.",
 ];
 
 /// Cautions at the end of every file.

@@ -205,8 +205,10 @@ pub fn seen(finding: &Finding, home: Option<&Sentence>, kind: Kind) -> String {
         | Reason::CoresMeasured { .. }
         | Reason::CoreOpen { .. }
         | Reason::HeatBalance { .. }
-        | Reason::Metals(_)
-        | Reason::CoresJoined { .. }
+        | Reason::Metals { .. }
+        | Reason::CrossChecked(_)
+        | Reason::CrossCheckFailed
+        | Reason::FlexShort { .. }
         | Reason::NotAmong { .. }
         | Reason::FuseAgainst { .. }
         | Reason::Reads { .. }

@@ -9,6 +9,7 @@ use plugwary::domain::finding::Severity::{BadSign, Breach, Danger};
 use plugwary::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
 use plugwary::domain::instrument::Instrument;
 use plugwary::domain::marking::FlexPrint;
+use plugwary::domain::physics::heating::{Heat, Steady};
 use plugwary::domain::quantity::{Measurand, Unit, amperes, millimetres, square_millimetres};
 use plugwary::domain::question::Target;
 use plugwary::domain::sample::Equipment::{Eyes, HandTools, Meters};
@@ -155,6 +156,37 @@ fn a_lead_behind_13_amperes_needs_1_25_square_millimetres() {
         [(1.24, Breach), (1.0, Breach), (0.99, Danger), (0.75, Danger), (0.5, Danger), (0.4, Danger)]
     {
         expect_break(&lead, size::thin_for_rating, (3, area), severity);
+    }
+}
+
+/// Worked currents that bring class 5 cores to 60 °C in 30 °C: 0.5 mm² 9.4 A, 0.75 mm² 11.9 A, 1.0 mm² 14.0 A. The table decides that it
+/// breaks, heat how gravely: a danger where 1.3 times the rise may be 70 °C, at a rise of 30.8 K: 1.5 % more current than for 30 K.
+#[test]
+fn heat_grades_a_flex_that_is_above_its_table() {
+    for (area, current) in [(0.5, 9.4), (0.75, 11.9), (1.0, 14.0)] {
+        for (part, severity) in [(0.98, Breach), (1.04, Danger)] {
+            let claim = format!("{:.2} A 250 V~", current * part);
+            let lead = Bench::lead(Eyes).printed(facts::RATING, Target::Claim(ClaimPlace::Body), &claim);
+            expect_break(&lead, size::thin_for_rating, (3, area), severity);
+        }
+    }
+}
+
+/// 0.75 mm² behind 13 A: above its table, and at 13 A within the model's doubt of 70 °C; at the 20.8 A that the fuse never opens (1.6 times,
+/// BS 1362) beyond it. Wound up it is hotter.
+#[test]
+fn being_above_the_table_and_overheating_are_two_statements() {
+    let Reason::FlexShort { warmth, .. } =
+        expect(&with_fuse("13"), size::thin_for_rating, (3, 0.75), Nonconforming).reason
+    else {
+        panic!("the flex is short")
+    };
+    let [rated, lasting] = warmth.as_slice() else { panic!("{warmth:?}") };
+    assert_eq!((rated.current, lasting.current), (amperes(13.0), amperes(20.8)));
+    assert_eq!((rated.heat, lasting.heat), (Heat::CannotTell, Heat::Overheats));
+    for at in [rated, lasting] {
+        let (Steady::At(straight), Steady::At(wound)) = (at.straight, at.wound) else { panic!("{at:?}") };
+        assert!(wound > straight);
     }
 }
 

@@ -1,5 +1,6 @@
 //! The walk: what is asked when, what a missing tool sets aside, and what no longer counts once a door is shut.
 
+use plugwary::domain::check::cable::copper::cross_check::READINGS_INCONSISTENT;
 use plugwary::domain::check::inside::{damage, opening};
 use plugwary::domain::check::live::{competence, in_use};
 use plugwary::domain::check::plug::pin_size;
@@ -56,8 +57,9 @@ fn what_informs_bad_signs_only_comes_at_the_end() {
     for question in check::questions() {
         let gravest = check::all().filter(|check| check.asks.contains(&question)).map(|check| check.severity).max();
         let is_mere_hint = gravest == Some(Severity::BadSign);
-        // The cross-check of the cores belongs to their readings, and the lamp to the live part: neither can wait.
-        let cannot_wait = ["cores-joined", "indicator"].contains(&question.id);
+        // The cross-checks of the cores belong to their readings, and the lamp to the live part: neither can wait.
+        let of_readings = READINGS_INCONSISTENT.asks.contains(&question);
+        let cannot_wait = of_readings || question.id == "indicator";
         assert_eq!(question.stage == Stage::Lesser, is_mere_hint && !cannot_wait, "{}", question.id);
     }
     for equipment in Equipment::ALL {

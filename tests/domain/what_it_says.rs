@@ -80,7 +80,12 @@ fn a_claim_above_the_plug_is_a_danger_where_no_fuse_stops_it() {
     claim.clone().one(facts::FUSE_RATING, "above-13").expect_break("rating-above-plug", Danger);
     let thin = claim.clone().printed(facts::FLEX_PRINT, Target::Sample, "H03VV-F 3G0.5");
     thin.one(facts::FUSE_RATING, "13").expect_break("rating-above-plug", Danger);
-    claim.one(facts::FUSE_RATING, "13").expect_break("rating-above-plug", Breach);
+    claim.clone().one(facts::FUSE_RATING, "13").expect_break("rating-above-plug", Breach);
+    // 0.75 mm² behind 13 A is too hot a flex on a lead, though a plug may have it.
+    for (size, severity) in [("0.75", Danger), ("1.5", Breach)] {
+        let lead = claim.clone().printed(facts::FLEX_PRINT, Target::Sample, &format!("H05VV-F 3G{size}"));
+        lead.one(facts::FUSE_RATING, "13").expect_break("rating-above-plug", severity);
+    }
 }
 
 #[test]

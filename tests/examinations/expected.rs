@@ -232,4 +232,10 @@ pub const CASES: &[Case] = &[
         "13 A behind 0.5 mm² and a 13 A fuse: the flex is the fuse. Its print names no maker, and no thread does",
         &["fuse-over-flex", "flex-thin-for-fuse", "flex-maker-missing", "diameter-off"],
     ),
+    case(
+        "hair-thin-lead.json",
+        KeepAway,
+        "cores of 275 Ω/km to 750 Ω/km where 20 are allowed; a known wire that reads 2.5 times too much changes nothing",
+        &["core-resistance-high", "overheats-at-claim", "readings-inconsistent", "flex-thin-for-rating"],
+    ),
 ];

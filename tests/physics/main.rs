@@ -17,3 +17,4 @@ mod iec60228;
 mod instrument;
 mod metal;
 mod near;
+mod reference;

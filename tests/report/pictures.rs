@@ -6,7 +6,8 @@ use plugwary::domain::examination::Examination;
 use plugwary::domain::finding::{
     Basis, Bearing, Bound, Conformity, Evidence, Favour, Finding, Judgement, Reason, RoomTemperature, Severity,
 };
-use plugwary::domain::quantity::{Amount, Unit};
+use plugwary::domain::physics::heating::Steady;
+use plugwary::domain::quantity::{Amount, Measurand, Unit};
 use plugwary::domain::question::{Core, Target};
 use plugwary::domain::sample::{Equipment, Kind, Market, Place, Sample};
 use plugwary::domain::view::View;
@@ -48,7 +49,7 @@ pub fn evidence(target: Target, value: f64, u: f64, unit: Unit, limit: Bound) ->
         limit,
         probability: Probability::ZERO,
         outcome: Conformity::Nonconforming,
-        favour: Favour { value: Amount::new(value, unit), holds: false },
+        favour: Favour { value: Amount::new(value, unit), holds: false, granted: Vec::new() },
     }
 }
 
@@ -155,7 +156,7 @@ fn cores_stand_on_a_line_of_equal_ratios() {
     };
     let cores = [core(Core::Line, 100.0, 16.0), core(Core::Neutral, 50.0, 16.0), core(Core::Earth, 500.0, 16.0)];
     let dangers = [core(Core::Line, 100.0, 24.0), core(Core::Neutral, 50.0, 24.0), core(Core::Earth, 500.0, 24.0)];
-    let reason = Reason::CoresMeasured { room: RoomTemperature::Read, explanation: None, danger: None };
+    let reason = Reason::CoresMeasured { room: RoomTemperature::Read, explanation: None, danger: None, fault: None };
     let pictures = drawn(&finding("core-resistance-high", reason, [cores, dangers].concat()));
     let [Picture { svg, .. }] = pictures.as_slice() else { unreachable!("one picture, got {}", pictures.len()) };
     // From 10 Ω/km to 1000 Ω/km: two decades over 338 pixels, 169 each. lg 1.6 = 0.2041, lg 2.4 = 0.3802, lg 5 = 0.6990.
@@ -192,10 +193,10 @@ fn a_cooler_claim_stands_on_the_curve() {
     let record = records().remove("sound-lead-meters").expect("the case is there");
     let assessment = assess(&record.examination, &RuleBook::CURRENT);
     let warm = assessment.findings.iter().find(|f| f.code == "overheats-at-claim").expect("it is judged");
-    let Reason::HeatBalance { conductor: Some(conductor), .. } = warm.judgement.reason else {
+    let Reason::HeatBalance { conductor: Steady::At(conductor), .. } = warm.judgement.reason else {
         unreachable!("the balance was found: {:?}", warm.judgement.reason)
     };
-    let celsius = conductor.in_unit(Unit::DegreeCelsius).expect("a temperature");
+    let celsius = conductor.amount().in_unit(Unit::DegreeCelsius).expect("a temperature");
     let pictures = found::of(warm, &View::new(&record.examination));
     let svg = &pictures.first().expect("one picture").svg;
     near("the mark", first(svg, "dot", "cy"), 190.0 - 180.0 * (celsius - 30.0) / 130.0);

@@ -135,7 +135,10 @@ fn said(finding: &Finding) -> String {
 /// Whether a finding rests on the limit of the case, and not on another one.
 fn shows(limit: &Limit, finding: &Finding) -> bool {
     let by_evidence = finding.judgement.evidence.iter().any(|evidence| is_shown(limit, &evidence.limit));
-    let end = if let Reason::ClaimAgainst { limit, .. } | Reason::FuseAgainst { limit, .. } = finding.judgement.reason {
+    let end = if let Reason::ClaimAgainst { limit, .. }
+    | Reason::FuseAgainst { limit, .. }
+    | Reason::FlexShort { limit, .. } = finding.judgement.reason
+    {
         Some(limit)
     } else {
         None

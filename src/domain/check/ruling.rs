@@ -203,6 +203,6 @@ pub fn evidence<Q: Measurand>(
         limit: limit.bound(),
         probability,
         outcome,
-        favour: Favour { value: friendly.amount(), holds: limit.holds(friendly) },
+        favour: Favour { value: friendly.amount(), holds: limit.holds(friendly), granted: Vec::new() },
     }
 }

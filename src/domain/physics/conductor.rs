@@ -14,6 +14,9 @@ use crate::domain::quantity::{
 use crate::domain::standard::{iec60228, iec60287};
 use crate::domain::uncertainty::{Measured, combine2};
 
+/// Halvings of an interval: enough for any digit that a meter shows.
+const HALVINGS: u32 = 40;
+
 /// The temperature to take where nobody measured it: 20 °C, give or take 5 K, as likely here as there.
 pub fn usual_room() -> Measured<ThermodynamicTemperature> {
     Measured::rectangular(degrees_celsius(20.0), ThermodynamicTemperature::from_base(5.0))
@@ -85,6 +88,31 @@ pub fn joined(alone: &[Measured<ElectricalResistance>], read: Measured<Electrica
     let u = alone.iter().map(part).fold(0.0, libm::hypot);
     let expected = Measured::new(together, ElectricalResistance::from_base(u));
     (together.base() > 0.0 && together.base().is_finite()).then_some(SelfCheck { expected, read })
+}
+
+/// The resistance in series with every reading, such as that of clips, that makes cores joined agree with the cores alone; never less
+/// than nothing, and never the whole of the least reading. `None` for fewer than two cores.
+pub fn in_series(
+    alone: &[Measured<ElectricalResistance>],
+    read: Measured<ElectricalResistance>,
+) -> Option<Measured<ElectricalResistance>> {
+    let check = joined(alone, read)?;
+    let least = alone.iter().map(|core| core.value.base()).reduce(f64::min)?;
+    let reads_too_little = |series: f64| {
+        let conductance: f64 = alone.iter().map(|core| 1.0 / (core.value.base() - series)).sum();
+        series + 1.0 / conductance < read.value.base()
+    };
+    let (mut low, mut high) = (0.0, least);
+    for _ in 0..HALVINGS {
+        let middle = f64::midpoint(low, high);
+        if reads_too_little(middle) { low = middle } else { high = middle }
+    }
+    // What a step of the series resistance adds to the difference of the two: 1 - Rp² Σ 1/R².
+    let share =
+        |core: &Measured<ElectricalResistance>| libm::pow((check.expected.value / core.value).get::<ratio>(), 2.0);
+    let slope = 1.0 - alone.iter().map(share).sum::<f64>();
+    let u = libm::hypot(check.expected.u.base(), check.read.u.base()) / slope;
+    (slope > 1e-3).then(|| Measured::new(ElectricalResistance::from_base(low), ElectricalResistance::from_base(u)))
 }
 
 /// Half a core against the whole: thin all along, it has half the resistance; a bad joint or break puts a step into one half.

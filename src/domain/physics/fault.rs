@@ -14,7 +14,8 @@ use uom::si::ratio::ratio;
 use uom::si::time::second;
 
 use crate::domain::quantity::{
-    ElectricCurrent, ElectricPotential, ElectricalResistance, ResistancePerLength, amperes, degrees_celsius, ohms,
+    ElectricCurrent, ElectricPotential, ElectricalResistance, Length, ResistancePerLength, amperes, degrees_celsius,
+    ohms,
 };
 use crate::domain::standard::adiabatic::{Melts, Withstand};
 use crate::domain::standard::bs1362::{GATES_OF_13_A, fusing_current, non_fusing_current};
@@ -133,6 +134,51 @@ fn on_line(from: Point, to: Point, current: ElectricCurrent) -> Time {
 pub fn melting_time(metal: Melts, core: ResistancePerLength, current: ElectricCurrent) -> Time {
     let area = metal.resistivity() / core;
     Withstand::between(metal, degrees_celsius(20.0), metal.melts_at()).time(area, current)
+}
+
+/// What a fault does over the usual supplies: the least and the most of each.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Course {
+    /// How long the flex is.
+    pub length: Length,
+    /// Its earth core.
+    pub earth: ElectricalResistance,
+    /// The whole loop.
+    pub loop_resistance: (ElectricalResistance, ElectricalResistance),
+    /// The current.
+    pub current: (ElectricCurrent, ElectricCurrent),
+    /// What the metal at the end of the flex is lifted to.
+    pub touch: (ElectricPotential, ElectricPotential),
+    /// When a 13 A link opens.
+    pub fuse: FuseTime,
+    /// When the earth core would melt, over the metals tried.
+    pub melts: (Time, Time),
+    /// Which opens first, where all supplies agree.
+    pub race: Race,
+}
+
+/// What happens at the end of a flex whose cores have so much resistance over length.
+pub fn course(line: ResistancePerLength, earth: ResistancePerLength, length: Length) -> Course {
+    let [joined, sheath] = [Supply::joined_earth_and_neutral(), Supply::earth_by_cable_sheath()].map(|supply| Fault {
+        supply,
+        line: line * length,
+        earth: earth * length,
+    });
+    let (most, least) = (joined.current(), sheath.current());
+    let melts = |current| Melts::ALL.map(|metal| melting_time(metal, earth, current));
+    let soonest = melts(most).into_iter().fold(Time::new::<second>(f64::INFINITY), Time::min);
+    let latest = melts(least).into_iter().fold(Time::new::<second>(0.0), Time::max);
+    let races = (race(&joined, earth), race(&sheath, earth));
+    Course {
+        length,
+        earth: earth * length,
+        loop_resistance: (joined.loop_resistance(), sheath.loop_resistance()),
+        current: (least, most),
+        touch: (sheath.touch_voltage(), joined.touch_voltage()),
+        fuse: FuseTime { shortest: fuse_time(most).shortest, longest: fuse_time(least).longest },
+        melts: (soonest, latest),
+        race: if races.0 == races.1 { races.0 } else { Race::CannotTell },
+    }
 }
 
 /// Which opens first.

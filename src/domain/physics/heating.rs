@@ -6,7 +6,7 @@
 //! their range. Resistance rises as copper's does. No more than two cores carry current.
 //!
 //! What it cannot tell: a flex that is coiled, bunched, covered, under carpet or in warm air gets far hotter; none of that is modelled
-//! (four turns can double the rise). Steel's resistance rises a little faster than copper's. Above about 160 °C the number only means
+//! (four turns can double the rise; where a figure for four turns is shown, a table's factor is applied to the current). Steel's resistance rises a little faster than copper's. Above about 160 °C the number only means
 //! "destroyed". The published tables scatter about the model by 7 % of current: ±15 % of current or ±30 % of the rise is its margin.
 
 use uom::si::f64::{LinearPowerDensity, TemperatureInterval};
@@ -63,6 +63,19 @@ pub enum Steady {
     Never,
 }
 
+/// How warm the conductors get at one current, straight and wound up.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Warmth {
+    /// The current.
+    pub current: ElectricCurrent,
+    /// Lying straight in still air.
+    pub straight: Steady,
+    /// In four turns. A factor of the rating tables is applied to the current for it: this is no model of a coil.
+    pub wound: Steady,
+    /// What the margin allows to be said of the straight flex.
+    pub heat: Heat,
+}
+
 /// What the model and its margin allow to be said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Heat {
@@ -84,6 +97,17 @@ impl LoadedFlex {
     /// The heat made at a current while the cores are at 20 °C.
     pub fn cold_heat(&self, current: ElectricCurrent) -> LinearPowerDensity {
         current * current * self.cores
+    }
+
+    /// How warm it gets where the rating tables are made for.
+    pub fn warmth(&self, current: ElectricCurrent) -> Warmth {
+        let room = bs7671_flex::surroundings();
+        Warmth {
+            current,
+            straight: self.steady(current, room),
+            wound: self.steady(current / bs7671_flex::four_turns(), room),
+            heat: judge(self, self, current, room),
+        }
     }
 
     /// Where a steady current leads in a room.
@@ -166,6 +190,24 @@ fn halve(too_little: impl Fn(f64) -> bool) -> f64 {
     high
 }
 
+/// Where a current leads between the coolest and the hottest flex that the readings allow, with the model's margin on top: the first
+/// with 0.7 of its rise, the second with 1.3 times its rise.
+pub fn between(
+    coolest: &LoadedFlex,
+    hottest: &LoadedFlex,
+    current: ElectricCurrent,
+    room: ThermodynamicTemperature,
+) -> (Steady, Steady) {
+    let stretched = |flex: &LoadedFlex, by: f64| match flex.steady(current, room) {
+        Steady::At(conductor) => {
+            let rise = by * (conductor.base() - room.base());
+            Steady::At(ThermodynamicTemperature::from_base(room.base() + rise))
+        }
+        Steady::Never => Steady::Never,
+    };
+    (stretched(coolest, 1.0 - MARGIN_OF_RISE), stretched(hottest, 1.0 + MARGIN_OF_RISE))
+}
+
 /// What may be said at a current: too hot when 0.7 of the rise of the `coolest` flex that the readings allow reaches 70 °C, cool enough
 /// when 1.3 times the rise of the `hottest` stays at 60 °C.
 pub fn judge(
@@ -174,17 +216,11 @@ pub fn judge(
     current: ElectricCurrent,
     room: ThermodynamicTemperature,
 ) -> Heat {
-    let stretched = |steady: Steady, by: f64| match steady {
-        Steady::At(conductor) => room.base() + by * (conductor.base() - room.base()),
-        Steady::Never => f64::INFINITY,
-    };
-    if coolest.is_known()
-        && stretched(coolest.steady(current, room), 1.0 - MARGIN_OF_RISE) >= en50525::hottest_conductor().base()
-    {
+    let (least, most) = between(coolest, hottest, current, room);
+    let in_base = |steady: Steady| if let Steady::At(conductor) = steady { conductor.base() } else { f64::INFINITY };
+    if coolest.is_known() && in_base(least) >= en50525::hottest_conductor().base() {
         Heat::Overheats
-    } else if hottest.is_known()
-        && stretched(hottest.steady(current, room), 1.0 + MARGIN_OF_RISE) <= bs7671_flex::conductor().base()
-    {
+    } else if hottest.is_known() && in_base(most) <= bs7671_flex::conductor().base() {
         Heat::Within
     } else {
         Heat::CannotTell

@@ -6,7 +6,8 @@
 //! equally likely beforehand.
 //!
 //! What it cannot tell: copper-clad aluminium with 10 % from 15 % copper, by any of these; clad aluminium from aluminium without the
-//! mass; anything from the width of one hair-thin strand; brass from clad steel without a magnet. A weak pull says nothing.
+//! mass; anything from the width of one hair-thin strand; brass from clad steel without a magnet. A weak pull says nothing. How the
+//! signs are weighed together, and what follows where they contradict each other, is in `signs`.
 
 use uom::si::electrical_resistivity::ohm_meter;
 use uom::si::f64::{ElectricalResistivity, MassDensity, Ratio};
@@ -49,17 +50,17 @@ pub enum Metal {
 }
 
 /// What is known of a metal.
-struct Properties {
+pub(super) struct Properties {
     /// Resistivity at 20 °C, Ω·mm²/m.
     resistivity: f64,
     /// Its spread between products, relative standard deviation.
-    spread: f64,
+    pub(super) spread: f64,
     /// kg/m³.
     density: f64,
     /// Chances of no, a weak and a strong pull.
-    pull: [f64; 3],
+    pub(super) pull: [f64; 3],
     /// Chances of what a scrape shows, in the order of [`Scrape`].
-    scrape: [f64; 5],
+    pub(super) scrape: [f64; 5],
 }
 
 const NOT_PULLED: [f64; 3] = [0.898, 0.1, 0.002];
@@ -126,7 +127,7 @@ impl Metal {
     /// Copper: between the international standard and 3 % above it, for drawing and tinning. Clad aluminium: ASTM B566 (read).
     /// Clad steel: ASTM B869 (class read, resistivity derived, density memory-medium). Steel: IEC 60287 armour (read). Brass:
     /// memory-medium.
-    const fn properties(self) -> Properties {
+    pub(super) const fn properties(self) -> Properties {
         let (resistivity, spread, density, pull, scrape) = match self {
             Self::Copper => (0.01735, 0.015, 8890.0, NOT_PULLED, [0.42, 0.30, 0.01, 0.24, 0.03]),
             Self::CladAluminium15 => (0.0270, 0.02, 3630.0, NOT_PULLED, CLAD),
@@ -245,55 +246,6 @@ pub struct Candidate {
     pub metal: Metal,
     /// Its probability, all metals equally likely beforehand.
     pub share: Probability,
-}
-
-impl Signs {
-    /// Every metal, the likeliest first.
-    pub fn ranked(&self) -> Vec<Candidate> {
-        let logs = Metal::ALL.map(|metal| (metal, self.log_likelihood(metal)));
-        let best = logs.iter().map(|(_, log)| *log).fold(f64::NEG_INFINITY, f64::max);
-        let weights = logs.map(|(metal, log)| (metal, libm::exp(log - best)));
-        let total: f64 = weights.iter().map(|(_, weight)| weight).sum();
-        let mut ranked: Vec<Candidate> = weights
-            .into_iter()
-            .map(|(metal, weight)| Candidate { metal, share: Probability::new(weight / total) })
-            .collect();
-        ranked.sort_by(|a, b| b.share.value().total_cmp(&a.share.value()));
-        ranked
-    }
-
-    fn log_likelihood(&self, metal: Metal) -> f64 {
-        let properties = metal.properties();
-        let [none, weak, strong] = properties.pull;
-        let pull = self.pull.map_or(1.0, |pull| match pull {
-            Pull::None => none,
-            Pull::Weak => weak,
-            Pull::Strong => strong,
-        });
-        let [red, silver_then_red, red_then_silver, silver, yellow] = properties.scrape;
-        let scrape = self.scrape.map_or(1.0, |scrape| match scrape {
-            Scrape::Red => red,
-            Scrape::SilverThenRed => silver_then_red,
-            Scrape::RedThenSilver => red_then_silver,
-            Scrape::Silver => silver,
-            Scrape::Yellow => yellow,
-        });
-        let spread = properties.spread;
-        let by_size = self.resistivity.map_or(0.0, |seen| {
-            log_normal((seen.value / metal.resistivity()).get::<ratio>(), seen.relative.get::<ratio>(), spread)
-        });
-        let by_mass = self.mass_resistivity.map_or(0.0, |seen| {
-            log_normal((seen.value / metal.mass_resistivity()).get::<ratio>(), seen.relative.get::<ratio>(), spread)
-        });
-        libm::log(pull) + libm::log(scrape) + by_size + by_mass
-    }
-}
-
-/// Logarithm of the normal density of `ln times` about zero, with the two deviations added in squares.
-fn log_normal(times: f64, reading: f64, spread: f64) -> f64 {
-    let deviation = libm::hypot(reading, spread);
-    let z = libm::log(times) / deviation;
-    -0.5 * z * z - libm::log(deviation)
 }
 
 /// Those that cannot be told apart: the likeliest metals that together come to 95 %.

@@ -4,3 +4,5 @@ pub mod conductor;
 pub mod fault;
 pub mod heating;
 pub mod metal;
+pub mod reference;
+pub mod signs;

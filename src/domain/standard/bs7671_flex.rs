@@ -2,6 +2,9 @@
 //!
 //! Read in secondary copies; the standard itself was not open on the desk.
 
+use uom::si::f64::Ratio;
+use uom::si::ratio::ratio;
+
 use super::{Clause, Provenance, bs7671_shock};
 use crate::domain::quantity::{
     Area, ElectricPotential, Measurand, ResistancePerLength, ThermodynamicTemperature, Unit, degrees_celsius,
@@ -27,6 +30,14 @@ const DROPS: [(f64, f64); 7] =
 pub fn volt_drop(area: Area) -> Option<ResistancePerLength> {
     let wanted = area.amount().in_unit(Unit::SquareMillimetre)?;
     DROPS.iter().find(|(size, _)| (size - wanted).abs() < 1e-3).map(|&(_, drop)| ohms_per_kilometre(drop))
+}
+
+/// Cables bunched in air: what is left of the current of each (17th edition, read in a secondary copy).
+pub const TABLE_4C1: Clause = Clause::new("BS 7671", "2008", "Table 4C1, item 1", Provenance::Read);
+
+/// What is left of the current of a flex whose four turns lie on each other, each turn counted as a cable of its own.
+pub fn four_turns() -> Ratio {
+    Ratio::new::<ratio>(0.65)
 }
 
 /// The temperature around the cord that Table 4F3A is made for.

@@ -8,9 +8,10 @@ use uom::si::ratio::ratio;
 use super::{Clause, bs1363_1, bs7671_shock};
 use crate::domain::decision::Limit;
 use crate::domain::quantity::{
-    Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Mass, Measurand, ResistancePerLength,
-    millimetres, ohms, square_millimetres, volts,
+    Area, ElectricPotential, ElectricalResistance, Length, Mass, Measurand, ResistancePerLength, millimetres, ohms,
+    square_millimetres, volts,
 };
+use crate::domain::uncertainty::Measured;
 
 /// What everything here is held against.
 pub const USUAL: Clause = Clause::common_practice();
@@ -36,12 +37,6 @@ pub fn thinnest_flex() -> Area {
     square_millimetres(0.5)
 }
 
-/// The most that a flex carries before a missing size is a danger: three times its rating. The line is ours; with 1.6 times 13 A it
-/// gives the grading by size that the trade uses.
-pub fn dangerous_load(rating: ElectricCurrent) -> ElectricCurrent {
-    rating * 3.0
-}
-
 /// Where too much resistance of a core becomes a danger: one and a half times what is allowed.
 pub fn dangerous_resistance(allowed: ResistancePerLength) -> ResistancePerLength {
     1.5 * allowed
@@ -55,6 +50,16 @@ pub fn thickest_core() -> Area {
 /// What the leads of a hand meter may add to a reading, at most; ordinary ones have 0.1 Ω to 0.3 Ω.
 pub fn test_leads() -> ElectricalResistance {
     ohms(0.3)
+}
+
+/// What the clips of a four-wire meter add to a reading, give or take: nothing, or half a milliohm.
+pub fn four_wire_clips() -> Measured<ElectricalResistance> {
+    Measured::new(ohms(0.0), ohms(0.000_5))
+}
+
+/// What other clips add: 5 mΩ, give or take 5.
+pub fn clips() -> Measured<ElectricalResistance> {
+    Measured::new(ohms(0.005), ohms(0.005))
 }
 
 /// Below it the path between line and neutral would carry more than any plug fuse is rated for.

@@ -8,7 +8,7 @@ use crate::domain::finding::Finding;
 use crate::domain::sample::Kind;
 use crate::record::{Photo, Record};
 use crate::words::statement::{Bar, Sentence, homeless, sentences};
-use crate::words::{check, clause, reason, screens, verdict};
+use crate::words::{check, clause, favour, reason, screens, verdict};
 
 /// The statement of one sample.
 #[component]
@@ -101,7 +101,7 @@ fn FindingLines<'a>(
     let settles = reason::settles(finding);
     let lines: Vec<String> = reason::numbers(finding, kind)
         .into_iter()
-        .chain([reason::in_its_favour(finding), settles.to_owned(), reason::bearing(finding).to_owned()])
+        .chain([favour::in_its_favour(finding, kind), settles.to_owned(), reason::bearing(finding).to_owned()])
         .filter(|line| !line.is_empty())
         .collect();
     view! {

@@ -1,5 +1,6 @@
 //! The stated cross-section against the fuse that protects it and the current it has to carry.
 
+use super::copper::heat::usual_diameter;
 use super::print::{stated_area, without_area};
 use crate::domain::check::ruling::against;
 use crate::domain::check::sockets::connector;
@@ -9,10 +10,12 @@ use crate::domain::facts::{self, FLEX_LENGTH, FLEX_PRINT, FUSE_RATING};
 use crate::domain::finding::Severity::{Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Needed, Reason, Severity};
 use crate::domain::marking::FlexPrint;
+use crate::domain::physics::heating::{LoadedFlex, Steady, between};
 use crate::domain::quantity::{Area, ElectricCurrent, Measurand};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Kind, Place};
-use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, iec60799, practice};
+use crate::domain::standard::iec60228::{self, Coating};
+use crate::domain::standard::{Clause, bs1362, bs1363_1, bs7671, bs7671_flex, en50525, iec60287, iec60799, practice};
 use crate::domain::view::View;
 
 /// **Finds** a flex that says itself that it is thinner than its rating asks for.
@@ -23,9 +26,10 @@ use crate::domain::view::View;
 /// **Source** BS 7671 Table 4F3A, BS 1362, IEC 60799; no flex under 0.5 mm² is for mains (usual practice).
 ///
 /// **Decision** by print. On a lead the flex has to carry what the fuse and the product's own rating let through: behind 13 A, 1.25 mm²
-/// keeps the rule, 1.0 mm² breaks it, 0.75 mm² is a danger. Danger is where the current that nothing stops is more than three times
-/// the flex's own rating (our line), or under 0.5 mm². On a cord set the appliance sets the current, and up to 2 m a smaller size
-/// will do.
+/// keeps the rule, 1.0 mm² breaks it, 0.75 mm² is a danger. The rating table decides whether it breaks. Heat grades it: a danger
+/// where 1.3 times the rise reaches 70 °C at that rating, lying straight, with the largest resistance of the size
+/// (`physics::heating`), or under 0.5 mm². On a cord set the appliance sets the current, and up to 2 m a smaller
+/// size will do.
 pub const FLEX_THIN_FOR_RATING: &Check = &Check {
     code: "flex-thin-for-rating",
     place: Place::Cable,
@@ -34,7 +38,14 @@ pub const FLEX_THIN_FOR_RATING: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| thin_for_rating(view, view.flex())),
     asks: &[FLEX_PRINT, FUSE_RATING, connector::PATTERN, FLEX_LENGTH],
-    against: &[bs7671::TABLE_4F3A, bs1362::CONVENTIONAL_CURRENTS, iec60799::LEAST_AREA, Clause::common_practice()],
+    against: &[
+        bs7671::TABLE_4F3A,
+        bs1362::CONVENTIONAL_CURRENTS,
+        iec60799::LEAST_AREA,
+        iec60287::FREE_AIR,
+        bs7671_flex::TABLE_4C1,
+        Clause::common_practice(),
+    ],
     prospect: Prospect { minutes: 0.5, percent: 30 },
 };
 
@@ -74,12 +85,20 @@ fn fuse(view: &View) -> Option<FuseRange> {
     Some(FuseRange { at_least, at_most })
 }
 
-/// How grave it is that a flex carries more than its rating: `unstopped` is the current that nothing interrupts.
-fn overload(area: Area, unstopped: ElectricCurrent) -> Severity {
-    match bs7671::cord_rating(area) {
-        Some(rating) if unstopped <= practice::dangerous_load(rating) => Breach,
-        Some(_) | None => Danger,
-    }
+/// A flex as its stated size allows it to be: the largest resistance of the next size of the table within, and the usual diameter.
+fn loaded(area: Area) -> Option<LoadedFlex> {
+    let size = iec60228::class5_size_within(area)?;
+    let cores = 2.0 * iec60228::class5_maximum(size, Coating::Plain)?;
+    Some(LoadedFlex { cores, diameter: usual_diameter(Some(size)).value })
+}
+
+/// How grave it is that a flex carries more than its rating: a danger where `load` may overheat it, the model's margin taken against it.
+fn overload(area: Area, load: ElectricCurrent) -> Severity {
+    let keeps_cool = |flex: LoadedFlex| match between(&flex, &flex, load, bs7671_flex::surroundings()).1 {
+        Steady::At(conductor) => conductor < en50525::hottest_conductor(),
+        Steady::Never => false,
+    };
+    if loaded(area).is_some_and(keeps_cool) { Breach } else { Danger }
 }
 
 /// The most that flows when the product draws `current`: the fuse may stop it before.
@@ -96,9 +115,12 @@ struct Shortfall {
 }
 
 impl Shortfall {
-    fn breaks(&self, severity: Severity) -> Judgement {
+    /// The break, with how warm such a flex gets at some currents.
+    fn breaks(&self, severity: Severity, currents: &[ElectricCurrent]) -> Judgement {
         let (claim, limit) = (self.stated.amount(), self.needed.amount());
-        Judgement::breaks(severity, Basis::Print, Reason::ClaimAgainst { place: self.place, claim, limit })
+        let warmth =
+            loaded(self.stated).map_or_else(Vec::new, |flex| currents.iter().map(|i| flex.warmth(*i)).collect());
+        Judgement::breaks(severity, Basis::Print, Reason::FlexShort { place: self.place, claim, limit, warmth })
     }
 }
 
@@ -117,19 +139,19 @@ fn on_a_lead(view: &View, print: Option<&FlexPrint>) -> Judgement {
     let Some((place, stated)) = stated_area(view, print) else {
         return without_area(view, Danger);
     };
-    let short = |load: ElectricCurrent, unstopped: ElectricCurrent| {
+    let short = |load: ElectricCurrent, currents: Vec<ElectricCurrent>| {
         // No cord of the table carries more than its thickest: a load above that is short of it, not free of it.
         let needed = bs7671::cord_area(load).unwrap_or_else(bs7671::thickest_cord);
-        (needed > stated).then(|| (overload(stated, unstopped), needed))
+        (needed > stated).then(|| (overload(stated, currents.first().copied().unwrap_or(load)), needed, currents))
     };
-    let short_of_fuse = |rating| short(rating, bs1362::non_fusing_current(rating));
+    let short_of_fuse = |rating| short(rating, vec![rating, bs1362::non_fusing_current(rating)]);
     let fuse = fuse(view);
     let by_fuse = fuse.as_ref().and_then(|fuse| short_of_fuse(fuse.at_least));
-    let by_claim = view.claimed_current().and_then(|claimed| short(claimed, unstopped(view, claimed)));
-    let worst = by_fuse.into_iter().chain(by_claim).max_by_key(|(severity, _)| *severity);
+    let by_claim = view.claimed_current().and_then(|claimed| short(claimed, vec![unstopped(view, claimed)]));
+    let worst = by_claim.into_iter().chain(by_fuse).max_by_key(|(severity, ..)| *severity);
     match (worst, fuse) {
         _ if stated < practice::thinnest_flex() => under_mains_size(place, stated),
-        (Some((severity, needed)), _) => Shortfall { place, stated, needed }.breaks(severity),
+        (Some((severity, needed, currents)), _) => Shortfall { place, stated, needed }.breaks(severity, &currents),
         (None, Some(FuseRange { at_most: Some(rating), .. })) if short_of_fuse(rating).is_none() => {
             Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim)
         }
@@ -149,9 +171,10 @@ pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<Ele
     let Some((current, least)) = current.and_then(|current| Some((current, iec60799::least_area(current)?))) else {
         return without_current(view);
     };
-    let severity = overload(stated, unstopped(view, current));
+    let unstopped = unstopped(view, current);
+    let severity = overload(stated, unstopped);
     let keeps = || Judgement::conforms(Danger, Basis::Print, Reason::FitsTheClaim);
-    let short_of = |needed| Shortfall { place, stated, needed }.breaks(severity);
+    let short_of = |needed| Shortfall { place, stated, needed }.breaks(severity, &[unstopped]);
     if stated >= least.any_length {
         return keeps();
     }
@@ -177,7 +200,7 @@ pub fn on_a_cord_set(view: &View, print: Option<&FlexPrint>, current: Option<Ele
 }
 
 fn under_mains_size(place: ClaimPlace, stated: Area) -> Judgement {
-    Shortfall { place, stated, needed: practice::thinnest_flex() }.breaks(Danger)
+    Shortfall { place, stated, needed: practice::thinnest_flex() }.breaks(Danger, &[])
 }
 
 /// What is left to say where neither the print nor the connector tells the current.

@@ -1,6 +1,7 @@
 //! The resistance of the earth path, socket by socket, against what its flex may have.
 
 use super::trust::{Trust, in_doubt, unplugged};
+use crate::domain::check::cable::copper::cut_flex::CutFlex;
 use crate::domain::check::ruling::against;
 use crate::domain::check::shown::held;
 use crate::domain::check::{Check, Judge, Prospect, always};
@@ -8,7 +9,7 @@ use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
-use crate::domain::finding::{Basis, Conformity, Evidence, Judgement, Needed, Reason};
+use crate::domain::finding::{Basis, Conformity, Evidence, Granted, GrossError, Judgement, Needed, Reason};
 use crate::domain::instrument::Instrument;
 use crate::domain::quantity::{Area, ElectricalResistance, Measurand, QuantityKind, ResistancePerLength, Unit};
 use crate::domain::question::{Ask, Per, Question, Target};
@@ -18,6 +19,7 @@ use crate::domain::standard::iec60228::{self, Coating};
 use crate::domain::standard::iet_code;
 use crate::domain::uncertainty::{Measured, combine2};
 use crate::domain::view::View;
+use uom::si::f64::Ratio;
 
 /// Resistance from the plug's earth pin to each socket's earth contact, at a current of 200 mA or less.
 pub const EARTH_RESISTANCE: &Question = &Question::asking(
@@ -108,7 +110,17 @@ fn by_each_socket(
     allowed: Measured<ElectricalResistance>,
     sockets: usize,
 ) -> Judgement {
-    let evidence = readings.iter().filter_map(|&(socket, reading)| at(socket, reading, allowed)).collect();
+    let known_wire = known_wire(view);
+    let granted = |mut evidence: Evidence| {
+        let value = evidence.favour.value.to().zip(known_wire);
+        evidence.favour.granted.extend(value.map(|(value, times): (ElectricalResistance, Ratio)| {
+            let value = value / times;
+            let (errors, holds) = (vec![GrossError::Scale(times)], value <= allowed.value);
+            Granted { errors, value: value.amount(), holds }
+        }));
+        evidence
+    };
+    let evidence = readings.iter().filter_map(|&(socket, reading)| at(socket, reading, allowed)).map(granted).collect();
     let judgement = Judgement::by_readings(Danger, evidence, sockets);
     let leads_on = readings.iter().any(|(_, reading)| has_leads_on(reading));
     match judgement.outcome {
@@ -128,6 +140,14 @@ fn by_each_socket(
             judgement
         }
     }
+}
+
+/// How much too much the meter may show, as a known wire suggests.
+fn known_wire(view: &View) -> Option<Ratio> {
+    CutFlex::of(view).suspected.iter().find_map(|error| match error {
+        GrossError::Scale(times) => Some(*times),
+        GrossError::Leads(_) | GrossError::Clips(_) => None,
+    })
 }
 
 /// One socket's reading against the limit, with the doubt of the limit added to its own.

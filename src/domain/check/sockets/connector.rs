@@ -32,8 +32,8 @@ pub const EARTH_PATH: &Question =
 ///
 /// **Source** IEC 60799 (memory-medium), IEC 60320-1 (read).
 ///
-/// **Decision** by print against the size for the connector's current, a smaller one up to 2 m; a danger under 0.5 mm² or where the
-/// connector carries more than three times the flex's rating.
+/// **Decision** by print against the size for the connector's current, a smaller one up to 2 m; a danger under 0.5 mm² or where
+/// 1.3 times the rise reaches 70 °C at that current, lying straight (`physics::heating`).
 ///
 /// **Example**
 /// ```

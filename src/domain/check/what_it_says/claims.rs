@@ -4,7 +4,7 @@ use crate::domain::check::cable::size;
 use crate::domain::check::plug::fuse::IN_THE_HOLDER;
 use crate::domain::check::plug::print::PLUG_PRINT;
 use crate::domain::check::ruling::against;
-use crate::domain::check::{Check, Judge, Prospect, always};
+use crate::domain::check::{Check, Judge, Prospect, always, on_leads};
 use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING, RATING};
@@ -241,8 +241,10 @@ fn not_understood(claims: &Claims) -> Option<ClaimPlace> {
 fn unstopped(view: &View) -> Severity {
     let has_no_fuse = matches!(view.one(IN_THE_HOLDER), Some("empty" | "bridged" | "no-holder"));
     let is_above_sockets = view.one(FUSE_RATING) == Some("above-13");
-    let over_flex = size::thin_for_fuse(view, view.flex());
-    let is_above_flex = over_flex.outcome == Conformity::Nonconforming && over_flex.severity == Danger;
+    let is_danger =
+        |judgement: Judgement| judgement.outcome == Conformity::Nonconforming && judgement.severity == Danger;
+    let is_above_flex = is_danger(size::thin_for_fuse(view, view.flex()))
+        || (on_leads(view) && is_danger(size::thin_for_rating(view, view.flex())));
     if has_no_fuse || is_above_sockets || is_above_flex { Danger } else { Breach }
 }
 

@@ -20,15 +20,6 @@ pub(super) const LIMITS: &[Published] = &[
         &["flex-thin-for-rating"],
     ),
     Published::new(
-        "flex-overload",
-        practice::USUAL,
-        || {
-            let row = |area| Some(at_most(practice::dangerous_load(bs7671::cord_rating(area)?)).given(area));
-            bs7671::cord_sizes().filter(|area| *area < bs7671::thickest_cord()).filter_map(row).collect()
-        },
-        &["flex-thin-for-rating", "connector-above-flex"],
-    ),
-    Published::new(
         "thinnest-flex",
         practice::USUAL,
         || vec![at_least(practice::thinnest_flex())],

@@ -54,6 +54,7 @@ pub const MODELS: &[Clause] = &[
     en50525::SIZES,
     iec60228::ANNEX_A,
     bs7671_flex::TABLE_4F3B,
+    bs7671_flex::TABLE_4C1,
     bs1362::GATES,
     adiabatic::LAW,
     iec60287::METALS,

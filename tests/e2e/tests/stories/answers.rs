@@ -134,6 +134,8 @@ pub const LETHAL_WITH_GOOD_PRINT: Script = &[
     ("earth-joined-to", One("nothing")),
     ("core-resistance", Read("0,21\n", "four-wire-meter")),
     ("cores-joined", Read("70 mΩ\n", "four-wire-meter")),
+    ("reference-wire", One("none")),
     ("strand-count", Type("7\n")),
+    ("one-strand-width", Type("0,20\n")),
     ("core-scrape", One("silver-then-red")),
 ];

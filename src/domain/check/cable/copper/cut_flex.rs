@@ -1,8 +1,11 @@
 //! What is known of a cut piece of flex: readings of its cores, its length, and what is claimed for it.
 
+use super::cross_check;
+use crate::domain::check::cable::cores::EARTH_COLOUR;
+use crate::domain::decision::Limit;
 use crate::domain::examination::Answer;
 use crate::domain::facts;
-use crate::domain::finding::{Judgement, Reason, RoomTemperature, Severity};
+use crate::domain::finding::{Granted, GrossError, Judgement, Reason, RoomTemperature, Severity};
 use crate::domain::instrument::Instrument;
 use crate::domain::physics::conductor::{at_20, per_length, usual_room};
 use crate::domain::quantity::{
@@ -33,6 +36,14 @@ pub struct CutFlex<'a> {
     pub length: Option<Measured<Length>>,
     /// The fuse that a fault has to open, as printed on it.
     pub fuse: Fuse,
+    /// How sure it is which core is the earth.
+    pub earth: EarthCore,
+    /// Whether a cross-check failed, so that readings may be too good: they clear nothing then.
+    pub is_doubted: bool,
+    /// Gross errors that the meter or the cross-checks suggest.
+    pub suspected: Vec<GrossError>,
+    /// Those that are granted to the flex: resistances are lowered by them.
+    pub granted: Vec<GrossError>,
 }
 
 /// The fuse that a fault has to open.
@@ -42,6 +53,17 @@ pub enum Fuse {
     UpTo13A,
     /// Surely less; its gates are not modelled.
     Smaller,
+}
+
+/// How sure it is that the green-and-yellow core is the earth.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EarthCore {
+    /// Somebody saw where it goes.
+    Seen,
+    /// Taken for it by its colour.
+    Taken,
+    /// It goes elsewhere; which core is the earth is not known.
+    Unknown,
 }
 
 /// What one core's reading says of its resistance over length at 20 °C.
@@ -96,7 +118,7 @@ impl<'a> CutFlex<'a> {
     pub fn of(view: &View<'a>) -> Self {
         let length = |question| view.reading(question, Target::Sample).and_then(Reading::measured::<Length>);
         let no_slip = |length: &Measured<Length>| length.value >= millimetres(1.0);
-        Self {
+        let flex = Self {
             cores: view
                 .cores()
                 .iter()
@@ -112,7 +134,44 @@ impl<'a> CutFlex<'a> {
                 Some("3" | "5" | "10") => Fuse::Smaller,
                 _ => Fuse::UpTo13A,
             },
-        }
+            earth: match view.one(EARTH_COLOUR) {
+                Some("green-and-yellow" | "nearly-one-colour") => EarthCore::Seen,
+                Some("green-and-yellow-is-live") => EarthCore::Unknown,
+                _ => EarthCore::Taken,
+            },
+            is_doubted: false,
+            suspected: Vec::new(),
+            granted: Vec::new(),
+        };
+        let is_doubted = cross_check::may_read_too_little(view, &flex);
+        Self { is_doubted, suspected: cross_check::suspected(view, &flex), ..flex }
+    }
+
+    /// What a value that hangs on the cores becomes when suspected gross errors are granted, one by one and then all together.
+    pub fn retried<Q: Measurand>(&self, limit: &Limit<Q>, value: impl Fn(&Self) -> Option<Q>) -> Vec<Granted> {
+        let one_by_one = self.suspected.iter().map(|error| vec![*error]);
+        let all = (self.suspected.len() > 1).then(|| self.suspected.clone());
+        let retry = |errors: Vec<GrossError>| {
+            let value = value(&self.granting(&errors))?;
+            Some(Granted { errors, value: value.amount(), holds: limit.holds(value) })
+        };
+        one_by_one.chain(all).filter_map(retry).collect()
+    }
+
+    /// The same flex with gross errors granted to it.
+    #[must_use]
+    pub fn granting(&self, errors: &[GrossError]) -> Self {
+        Self { granted: errors.to_vec(), ..self.clone() }
+    }
+
+    /// A resistance without the clips that are granted, over the scale that is granted.
+    fn less_granted(&self, read: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
+        let lower = |read: Measured<ElectricalResistance>, error: &GrossError| match error {
+            GrossError::Leads(_) => read,
+            GrossError::Clips(clips) => Measured::new(less(read.value, clips.to().unwrap_or_default()), read.u),
+            GrossError::Scale(times) => Measured::new(read.value / *times, read.u / *times),
+        };
+        self.granted.iter().fold(read, lower)
     }
 
     /// Where the temperature of the room came from.
@@ -152,16 +211,16 @@ impl<'a> CutFlex<'a> {
     /// Resistance of a core at 20 °C, leads taken off.
     pub fn at_20(&self, core: Core) -> Option<Measured<ElectricalResistance>> {
         let reading = self.reading(core).filter(|reading| !carries_leads(reading))?;
-        Some(self.cooled(reading.measured().filter(is_resistance)?))
+        Some(self.cooled(self.less_granted(reading.measured().filter(is_resistance)?)))
     }
 
     /// What a core's reading says; `None` without a reading that can be used, or without a length.
     pub fn core(&self, core: Core) -> Option<CoreResistance> {
         let reading = self.reading(core)?;
         let piece = self.piece?;
-        let over_length = |resistance| per_length(self.cooled(resistance), piece);
+        let over_length = |resistance| per_length(self.cooled(self.less_granted(resistance)), piece);
         let leads = reading.instrument.leads_at_most();
-        let without = |resistance: ElectricalResistance| (resistance - leads).max(ElectricalResistance::from_base(0.0));
+        let without = |resistance| less(resistance, leads);
         if let Some(measured) = reading.measured().filter(is_resistance) {
             let whole = over_length(measured);
             return Some(if carries_leads(reading) {
@@ -183,7 +242,8 @@ impl<'a> CutFlex<'a> {
         })
     }
 
-    fn cooled(&self, resistance: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
+    /// A resistance that was read in the same room, as it is at 20 °C.
+    pub fn cooled(&self, resistance: Measured<ElectricalResistance>) -> Measured<ElectricalResistance> {
         at_20(resistance, self.room.unwrap_or_else(usual_room))
     }
 
@@ -193,6 +253,11 @@ impl<'a> CutFlex<'a> {
         let reason = if self.piece.is_none() { Reason::Needs(Needed::PieceLength) } else { Reason::OutOfRange };
         Judgement::cannot_tell(severity, reason)
     }
+}
+
+/// What is left of a resistance, and never less than nothing.
+fn less(resistance: ElectricalResistance, by: ElectricalResistance) -> ElectricalResistance {
+    (resistance - by).max(ElectricalResistance::from_base(0.0))
 }
 
 /// Whether leads are still in a reading.

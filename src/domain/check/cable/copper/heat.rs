@@ -7,7 +7,7 @@ use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::finding::{Basis, Conformity, Judgement, Needed, Reason};
-use crate::domain::physics::heating::{self, Heat, LoadedFlex, Steady};
+use crate::domain::physics::heating::{self, Heat, LoadedFlex};
 use crate::domain::quantity::{Area, ElectricCurrent, Length, Measurand, Unit, millimetres, square_millimetres};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
@@ -26,8 +26,8 @@ use crate::domain::view::View;
 ///
 /// **Decision** the flex lies straight in still air and its two live cores carry the claimed current. Too hot if 0.7 of the rise
 /// reaches 70 °C with every reading moved two standard uncertainties in its favour; cool enough if 1.3 times the rise stays at 60
-/// °C with every reading moved against it. Between them it cannot be told. Leads that were not taken off can condemn and never
-/// clear.
+/// °C with every reading moved against it. Between them it cannot be told. Leads that were not taken off, and readings that failed
+/// a cross-check, can condemn and never clear.
 pub const OVERHEATS_AT_CLAIM: &Check = &Check {
     code: "overheats-at-claim",
     place: Place::Inside,
@@ -81,13 +81,13 @@ pub fn judge(flex: &CutFlex) -> Judgement {
     let heat = verdict_of(&loaded, current);
     let outcome = match heat {
         Heat::Overheats => Conformity::Nonconforming,
-        Heat::Within if !flex.has_leads() => Conformity::Conforms,
+        Heat::Within if !flex.has_leads() && !flex.is_doubted => Conformity::Conforms,
         Heat::Within | Heat::CannotTell => Conformity::Inconclusive,
     };
-    let reason = if heat == Heat::Within && flex.has_leads() {
-        Reason::LeadsNotTakenOff
-    } else {
-        balance(&loaded.likely, current)
+    let reason = match heat {
+        Heat::Within if flex.has_leads() => Reason::LeadsNotTakenOff,
+        Heat::Within if flex.is_doubted => Reason::CrossCheckFailed,
+        Heat::Within | Heat::Overheats | Heat::CannotTell => balance(&loaded, current),
     };
     let judgement = match outcome {
         Conformity::Nonconforming => Judgement::breaks(Danger, Basis::Reading, reason),
@@ -98,7 +98,11 @@ pub fn judge(flex: &CutFlex) -> Judgement {
     };
     let limit = Limit::AtLeast(current);
     let probability = limit.conformance(&carries);
-    judgement.with_evidence(vec![evidence(Target::Sample, &carries, &limit, probability, outcome)])
+    let mut evidence = evidence(Target::Sample, &carries, &limit, probability, outcome);
+    if outcome == Conformity::Nonconforming {
+        evidence.favour.granted = flex.retried(&limit, |flex| Some(most_current(&self::loaded(flex)?).shifted(2.0)));
+    }
+    judgement.with_evidence(vec![evidence])
 }
 
 /// What the model says of the heat; `None` where it has too little to go by.
@@ -124,7 +128,7 @@ pub fn loaded(flex: &CutFlex) -> Option<Loaded> {
 
 /// The diameter that a three-core flex of an area may have. A size that is in no table (1.25 mm² is in none) gets all that sizes
 /// within half as much again may have, and an unknown one all that any flex may have.
-fn usual_diameter(area: Option<Area>) -> Measured<Length> {
+pub fn usual_diameter(area: Option<Area>) -> Measured<Length> {
     let rows: Vec<(f64, Sizes)> = USUAL
         .into_iter()
         .filter_map(|(duty, size)| Some((size, en50525::sizes(duty, 3, square_millimetres(size))?)))
@@ -149,12 +153,12 @@ fn most_current(loaded: &Loaded) -> Measured<ElectricCurrent> {
     Measured::new(likely, ElectricCurrent::from_base(libm::hypot(of_readings, of_model)))
 }
 
-fn balance(flex: &LoadedFlex, current: ElectricCurrent) -> Reason {
+fn balance(loaded: &Loaded, current: ElectricCurrent) -> Reason {
     let room = bs7671_flex::surroundings();
-    let conductor = match flex.steady(current, room) {
-        Steady::At(conductor) => Some(conductor.amount()),
-        Steady::Never => None,
-    };
-    let carries = flex.current_for(bs7671_flex::conductor(), room).amount();
-    Reason::HeatBalance { current: current.amount(), conductor, carries }
+    Reason::HeatBalance {
+        current: current.amount(),
+        conductor: loaded.likely.steady(current, room),
+        between: heating::between(&loaded.coolest, &loaded.hottest, current, room),
+        carries: loaded.likely.current_for(bs7671_flex::conductor(), room).amount(),
+    }
 }

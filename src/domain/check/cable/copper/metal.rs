@@ -7,9 +7,8 @@ use crate::domain::decision::{Probability, Thresholds};
 use crate::domain::facts;
 use crate::domain::finding::Severity::Breach;
 use crate::domain::finding::{Basis, Conformity, Judgement, Reason};
-use crate::domain::physics::metal::{
-    Candidate, Metal, Pull, Scrape, Signs, mass_resistivity, not_told_apart, resistivity,
-};
+use crate::domain::physics::metal::{Candidate, Pull, Scrape, Signs, mass_resistivity, not_told_apart, resistivity};
+use crate::domain::physics::signs::copper;
 use crate::domain::question::{Core, Question, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{astm_b566, astm_b869, iec60228};
@@ -38,7 +37,8 @@ pub const SCRAPE: &Question = &Question::one(
 ///
 /// **Decision** by the probability of copper, all metals equally likely beforehand: breaks at 0.05, keeps at 0.95. Only a strong
 /// pull means steel. Where nothing speaks against copper and it merely is not proved, the doubt is told and does not decide: the
-/// resistance is held to its limit whatever the metal.
+/// resistance is held to its limit whatever the metal. Signs that no metal explains together never keep the rule, and the doubt
+/// counts; they break it only where copper is as unlikely whichever of them was a slip.
 pub const METAL_NOT_COPPER: &Check = &Check {
     code: "metal-not-copper",
     place: Place::Inside,
@@ -51,6 +51,7 @@ pub const METAL_NOT_COPPER: &Check = &Check {
         SCRAPE,
         strands::STRAND_COUNT,
         strands::TEN_STRANDS,
+        strands::ONE_STRAND,
         strands::CORE_MASS,
         facts::CORE_RESISTANCE,
         facts::PIECE_LENGTH,
@@ -63,24 +64,29 @@ pub const METAL_NOT_COPPER: &Check = &Check {
 const SPEAKS_AGAINST_COPPER: f64 = 3.0;
 
 fn judge(view: &View) -> Judgement {
-    let signs = signs(view);
+    let flex = CutFlex::of(view);
+    let signs = signs(view, &flex);
     if signs == Signs::default() {
         let answers = [MAGNET, SCRAPE].map(|question| view.answer(question, Target::Sample));
         let without = answers.map(|answer| Judgement::without_choice(Breach, answer)).to_vec();
         return Judgement::worst(without, Breach).only_told();
     }
     let ranked = signs.ranked();
-    let share = |metal: Metal| ranked.iter().find(|c| c.metal == metal).map_or(Probability::ZERO, |c| c.share);
-    let copper = share(Metal::Copper);
+    let copper = copper(&ranked);
     let measured = signs.resistivity.is_some() || signs.mass_resistivity.is_some();
     let basis = if measured { Basis::Reading } else { Basis::Sight };
-    let reason = Reason::Metals(not_told_apart(&ranked));
+    let contradict = signs.contradict();
+    let stands = (measured && !flex.suspected.is_empty()).then(|| {
+        let granted = self::signs(view, &flex.granting(&flex.suspected)).ranked();
+        Thresholds::USUAL.conformity(self::copper(&granted)) == Conformity::Nonconforming
+    });
+    let reason = |next, stands| Reason::Metals { candidates: not_told_apart(&ranked), contradict, next, stands };
     match Thresholds::USUAL.conformity(copper) {
-        Conformity::Conforms => Judgement::conforms(Breach, basis, reason),
-        Conformity::Nonconforming => Judgement::breaks(Breach, basis, reason),
-        Conformity::Inconclusive | Conformity::NotExamined | Conformity::NotApplicable => {
-            let doubt = Judgement::cannot_tell(Breach, reason);
-            if speaks_against_copper(&ranked, copper) { doubt } else { doubt.only_told() }
+        Conformity::Nonconforming => Judgement::breaks(Breach, basis, reason(None, stands)),
+        Conformity::Conforms if !contradict => Judgement::conforms(Breach, basis, reason(None, None)),
+        Conformity::Conforms | Conformity::Inconclusive | Conformity::NotExamined | Conformity::NotApplicable => {
+            let doubt = Judgement::cannot_tell(Breach, reason(signs.best_look(), None));
+            if contradict || speaks_against_copper(&ranked, copper) { doubt } else { doubt.only_told() }
         }
     }
 }
@@ -90,9 +96,9 @@ fn speaks_against_copper(ranked: &[Candidate], copper: Probability) -> bool {
 }
 
 /// Everything that speaks of the brown core's metal. The bare mass outdoes strands, which share its resistance.
-fn signs(view: &View) -> Signs {
-    let flex = CutFlex::of(view);
-    let of_core = flex.at_20(Core::Line).zip(flex.piece).filter(|(at_20, _)| at_20.value.value > 0.0);
+fn signs(view: &View, flex: &CutFlex) -> Signs {
+    let laid = flex.piece.map(strands::length_of_strands);
+    let of_core = flex.at_20(Core::Line).zip(laid).filter(|(at_20, _)| at_20.value.value > 0.0);
     let by_mass = of_core.zip(strands::mass(view)).map(|((r, length), mass)| mass_resistivity(r, length, mass));
     let by_size = of_core.zip(strands::strands(view)).map(|((r, length), of)| resistivity(r, length, &of));
     Signs {

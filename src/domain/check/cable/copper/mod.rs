@@ -2,9 +2,9 @@
 //!
 //! The flex is cut last: everything here is read at the ends of a piece of flex that belongs to no plug and no body any more.
 
+pub mod cross_check;
 pub mod cut_flex;
 pub mod heat;
-pub mod joined;
 pub mod metal;
 pub mod resistance;
 pub mod strands;
@@ -18,11 +18,18 @@ use crate::domain::question::Question;
 pub const QUESTIONS: &[&Question] = &[
     facts::PIECE_LENGTH,
     facts::CORE_RESISTANCE,
-    joined::CORES_JOINED,
+    cross_check::CORES_JOINED,
+    cross_check::REFERENCE_WIRE,
+    cross_check::REFERENCE_SIZE,
+    cross_check::REFERENCE_DIAMETER,
+    cross_check::REFERENCE_LENGTH,
+    cross_check::REFERENCE_RESISTANCE,
+    cross_check::HALF_LENGTH,
     metal::MAGNET,
     metal::SCRAPE,
     strands::STRAND_COUNT,
     strands::TEN_STRANDS,
+    strands::ONE_STRAND,
     strands::CORE_MASS,
 ];
 
@@ -34,5 +41,5 @@ pub const CHECKS: &[&Check] = &[
     strands::STRAND_AREA_SHORT,
     strands::MASS_BELOW_COPPER_PROMISED,
     volt_drop::VOLT_DROP_HIGH,
-    joined::READINGS_INCONSISTENT,
+    cross_check::READINGS_INCONSISTENT,
 ];

@@ -1,17 +1,17 @@
 //! Too little conductor: the resistance of each core over its length.
 
-use super::cut_flex::{CoreResistance, CutFlex, Fuse};
+use super::cut_flex::{CoreResistance, CutFlex, EarthCore, Fuse};
 use super::heat;
 use crate::domain::check::ruling::{against, certainly};
 use crate::domain::check::{Check, Judge, Prospect, always};
 use crate::domain::decision::Limit;
 use crate::domain::facts;
 use crate::domain::finding::Severity::{Breach, Danger};
-use crate::domain::finding::{Basis, Conformity, CoreDanger, Evidence, Judgement, Needed, Reason};
-use crate::domain::physics::fault::{Fault, Race, Supply, race};
+use crate::domain::finding::{Basis, Conformity, CoreDanger, Evidence, FaultTold, Judgement, Needed, Reason};
+use crate::domain::physics::fault::{Course, Race, course};
 use crate::domain::physics::heating::Heat;
 use crate::domain::physics::metal::explanation;
-use crate::domain::quantity::{Area, ResistancePerLength};
+use crate::domain::quantity::{Area, ResistancePerLength, ohms};
 use crate::domain::question::{Core, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::adiabatic;
@@ -29,7 +29,7 @@ use crate::domain::view::View;
 /// **Decision** every core at p 0.95, brought to 20 °C. Read through leads that were not taken off, a core can break its limit
 /// but never keep it. Where no cross-section is claimed, or one that the table does not have, the core is held to the largest
 /// size of the table that is no larger (0.5 mm² if none is claimed): it can break that and never keep it. A core that reads less
-/// than 4 mm² of copper would is a doubt about the reading.
+/// than 4 mm² of copper would is a doubt about the reading. Readings that failed a cross-check can break and never keep it either.
 ///
 /// **Example**
 /// ```
@@ -79,12 +79,16 @@ pub fn judge(flex: &CutFlex) -> Judgement {
         Conformity::Conforms if reads_too_little(flex) => {
             Judgement::cannot_tell(Danger, Reason::OutOfRange).with_evidence(judged.evidence)
         }
+        Conformity::Conforms if flex.is_doubted => {
+            Judgement::cannot_tell(Danger, Reason::CrossCheckFailed).with_evidence(judged.evidence)
+        }
         Conformity::Inconclusive if flex.has_leads() => {
             Judgement::cannot_tell(Danger, Reason::LeadsNotTakenOff).with_evidence(judged.evidence)
         }
         Conformity::Conforms | Conformity::Inconclusive | Conformity::NotExamined | Conformity::NotApplicable => {
             let all_read = judged.reason == Reason::Measured;
-            let reason = Reason::CoresMeasured { room: flex.room_temperature(), explanation: None, danger: None };
+            let reason =
+                Reason::CoresMeasured { room: flex.room_temperature(), explanation: None, danger: None, fault: None };
             if all_read { Judgement { reason, ..judged } } else { judged }
         }
     }
@@ -107,7 +111,14 @@ fn held(flex: &CutFlex) -> Option<Held> {
 
 /// Every core that was read, against a limit.
 fn evidence(flex: &CutFlex, limit: ResistancePerLength) -> Vec<Evidence> {
-    flex.cores.iter().filter_map(|&(core, _)| Some(beside(core, &flex.core(core)?, limit))).collect()
+    let held = |&(core, _): &(Core, _)| {
+        let mut evidence = beside(core, &flex.core(core)?, limit);
+        if evidence.outcome == Conformity::Nonconforming {
+            evidence.favour.granted = flex.retried(&Limit::AtMost(limit), |flex| Some(flex.core(core)?.least()));
+        }
+        Some(evidence)
+    };
+    flex.cores.iter().filter_map(held).collect()
 }
 
 fn beside(core: Core, resistance: &CoreResistance, most: ResistancePerLength) -> Evidence {
@@ -146,22 +157,32 @@ fn broken(flex: &CutFlex, held: &Held, judged: Judgement) -> Judgement {
     let known = flex.cores.iter().filter_map(|&(core, _)| Some(flex.core(core)?.least()));
     let worst = known.reduce(|worst, core| if core > worst { core } else { worst });
     let explanation = worst.map(|worst| explanation(worst, held.area));
-    let reason = Reason::CoresMeasured { room: flex.room_temperature(), explanation, danger };
+    let fault = fault_to_tell(flex);
+    let reason = Reason::CoresMeasured { room: flex.room_temperature(), explanation, danger, fault };
     let severity = if danger.is_some() { Danger } else { Breach };
     Judgement { severity, reason, evidence: [judged.evidence, graver].concat(), ..judged }
 }
 
+/// What a fault to earth does; `None` where the cores, the length or the earth are not known, or a smaller fuse is fitted.
+fn fault(flex: &CutFlex, of: fn(&CoreResistance) -> ResistancePerLength) -> Option<Course> {
+    let known = flex.fuse == Fuse::UpTo13A && flex.earth != EarthCore::Unknown;
+    let (line, earth) = (flex.core(Core::Line)?, flex.core(Core::Earth)?);
+    let length = flex.length.or(flex.piece)?;
+    known.then(|| course(of(&line), of(&earth), length.value))
+}
+
+/// An earth core of less, with a fuse that surely opens, makes no danger that the loop outside would not hide (usual practice).
+const WORTH_TELLING: f64 = 0.5;
+
+/// The course of a fault, where it is worth telling.
+fn fault_to_tell(flex: &CutFlex) -> Option<FaultTold> {
+    let is_worth = |course: &Course| course.race != Race::FuseOpensFirst || course.earth > ohms(WORTH_TELLING);
+    let course = fault(flex, CoreResistance::likely).filter(is_worth)?;
+    Some(FaultTold { course, earth_was_seen: flex.earth == EarthCore::Seen })
+}
+
 /// Whether the earth core surely opens before the fuse: at every usual supply, and with its resistance as read and in its favour.
 fn earth_opens_first(flex: &CutFlex) -> bool {
-    let (Some(line), Some(earth)) = (flex.core(Core::Line), flex.core(Core::Earth)) else { return false };
-    let Some(length) = flex.length.or(flex.piece) else { return false };
-    let pairs = [(line.likely(), earth.likely()), (line.least(), earth.least())];
-    let supplies = [Supply::joined_earth_and_neutral(), Supply::earth_by_cable_sheath()];
-    flex.fuse == Fuse::UpTo13A
-        && supplies.into_iter().all(|supply| {
-            pairs.into_iter().all(|(line, earth)| {
-                let fault = Fault { supply, line: line * length.value, earth: earth * length.value };
-                race(&fault, earth) == Race::EarthOpensFirst
-            })
-        })
+    let opens = |of| fault(flex, of).is_some_and(|course| course.race == Race::EarthOpensFirst);
+    opens(CoreResistance::likely) && opens(CoreResistance::least)
 }

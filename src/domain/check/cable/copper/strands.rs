@@ -23,17 +23,20 @@ pub const STRAND_COUNT: &Question =
     &Question::asking("strand-count", Place::Inside, Equipment::Meters, Ask::Count(1, 255)).after_cutting();
 
 /// Width of ten of its strands laid side by side, touching.
-pub const TEN_STRANDS: &Question = &Question::asking(
-    "ten-strands-width",
-    Place::Inside,
-    Equipment::Meters,
-    Ask::Measure {
-        kind: QuantityKind::Length,
-        units: &[Unit::Millimetre],
-        instruments: &[Instrument::DigitalCalliper, Instrument::VernierCalliper],
-    },
-)
-.after_cutting();
+pub const TEN_STRANDS: &Question = &Question::asking("ten-strands-width", Place::Inside, Equipment::Meters, CALLIPERED)
+    .after_cutting()
+    .when(|view| facts::may_be_cut(view) && !has_few(view));
+
+/// Width of one strand of a core that has fewer than ten.
+pub const ONE_STRAND: &Question = &Question::asking("one-strand-width", Place::Inside, Equipment::Meters, CALLIPERED)
+    .after_cutting()
+    .when(|view| facts::may_be_cut(view) && has_few(view));
+
+const CALLIPERED: Ask = Ask::Measure {
+    kind: QuantityKind::Length,
+    units: &[Unit::Millimetre],
+    instruments: &[Instrument::DigitalCalliper, Instrument::VernierCalliper],
+};
 
 /// Mass of the bare metal of the brown core, the whole piece long.
 pub const CORE_MASS: &Question = &Question::asking(
@@ -51,7 +54,7 @@ pub const CORE_MASS: &Question = &Question::asking(
 /// **Source** IEC 60228:2004 Table 3, class 5, plain (read): the resistance allowed, taken as pure copper. The standard itself
 /// sets no area.
 ///
-/// **Decision** by the strands' count and the width of ten of them, at p 0.95; doubt only, it decides nothing.
+/// **Decision** by the strands' count and the width of ten of them, or of one where there are fewer, at p 0.95; doubt only, it decides nothing.
 pub const STRAND_AREA_SHORT: &Check = &Check {
     code: "strand-area-short",
     place: Place::Inside,
@@ -59,7 +62,7 @@ pub const STRAND_AREA_SHORT: &Check = &Check {
     severity: BadSign,
     applies: always,
     judge: Judge::Reckoned(|view: &View| area_judgement(view, view.area_to_hold_to())),
-    asks: &[STRAND_COUNT, TEN_STRANDS],
+    asks: &[STRAND_COUNT, TEN_STRANDS, ONE_STRAND],
     against: &[iec60228::TABLE_3],
     prospect: Prospect { minutes: 4.0, percent: 30 },
 };
@@ -86,13 +89,35 @@ pub const MASS_BELOW_COPPER_PROMISED: &Check = &Check {
 /// Strands laid side by side never lie quite close: part of their width, standard deviation (usual practice).
 const LAID_LOOSE: f64 = 0.02;
 
+/// Twisted strands are longer than their core, by this factor and its relative standard deviation (usual practice).
+const LAY: (f64, f64) = (1.02, 0.01);
+
+/// How long the strands of a piece of flex are. Resistance and mass are those of the strands, so a resistivity hangs on their length.
+pub fn length_of_strands(piece: Measured<Length>) -> Measured<Length> {
+    let (times, relative) = LAY;
+    let length = piece.value * times;
+    Measured::new(length, Length::from_base(libm::hypot(piece.u.base() * times, relative * length.base())))
+}
+
 /// The strands of the brown core, where they were counted and measured.
 pub fn strands(view: &View) -> Option<Strands> {
-    let Some(Answer::Count(count)) = view.answer(STRAND_COUNT, Target::Sample) else { return None };
-    let width: Measured<Length> = view.reading(TEN_STRANDS, Target::Sample)?.measured()?;
-    let u = libm::hypot(width.u.base(), LAID_LOOSE * width.value.base());
-    let diameter = Measured::new(width.value / 10.0, Length::from_base(u / 10.0));
-    (*count > 0 && width.value.base() > 0.0).then_some(Strands { count: *count, diameter })
+    let count = count(view)?;
+    let width = |question| view.reading(question, Target::Sample)?.measured::<Length>();
+    let one = width(ONE_STRAND).filter(|_| has_few(view)).map(|one| (one, 1.0, 0.0));
+    // Ten may have been taken from several cores.
+    let (width, over, loose) = one.or_else(|| Some((width(TEN_STRANDS)?, 10.0, LAID_LOOSE)))?;
+    let u = libm::hypot(width.u.base(), loose * width.value.base());
+    let diameter = Measured::new(width.value / over, Length::from_base(u / over));
+    (count > 0 && width.value.base() > 0.0).then_some(Strands { count, diameter })
+}
+
+fn count(view: &View) -> Option<u8> {
+    if let Some(Answer::Count(count)) = view.answer(STRAND_COUNT, Target::Sample) { Some(*count) } else { None }
+}
+
+/// Whether there are too few strands to lay ten side by side.
+fn has_few(view: &View) -> bool {
+    count(view).is_some_and(|count| count < 10)
 }
 
 /// Mass of the brown core's bare metal, where it was weighed.
@@ -105,7 +130,7 @@ pub fn mass(view: &View) -> Option<Measured<Mass>> {
 /// Judges the strands against the copper that an area needs.
 pub fn area_judgement(view: &View, held_to: Option<Area>) -> Judgement {
     let Some(strands) = strands(view) else {
-        return missing(view, &[STRAND_COUNT, TEN_STRANDS]);
+        return missing(view, &[STRAND_COUNT, if has_few(view) { ONE_STRAND } else { TEN_STRANDS }]);
     };
     against_copper(&strands.area(), held_to)
 }
