@@ -1,6 +1,6 @@
 //! Decisions against a limit, against the tables and worked examples of JCGM 106:2012 and of ILAC-G8:09/2019.
 
-use plugwary::domain::decision::{Limit, Thresholds};
+use plugwary::domain::decision::{Limit, Probability, Thresholds};
 use plugwary::domain::finding::Conformity::{Conforms, Inconclusive, Nonconforming};
 use plugwary::domain::quantity::{ElectricPotential, Length, Measurand, volts};
 use plugwary::domain::uncertainty::Measured;
@@ -92,10 +92,52 @@ fn a_doubt_too_large_for_its_limits_accepts_nothing() {
     assert_eq!((outcome(0.2935, 0.10), outcome(0.2945, 0.10)), (Inconclusive, Nonconforming));
 }
 
-/// Known without doubt, the limit itself still conforms.
+/// As the rule is written, at least 0.95 conforms and at most 0.05 does not: both numbers themselves settle it.
+#[test]
+fn the_probability_asked_for_is_enough() {
+    let outcome = |probability: f64| Thresholds::USUAL.conformity(Probability::new(probability));
+    assert_eq!((outcome(0.95), outcome(0.949_999)), (Conforms, Inconclusive));
+    assert_eq!((outcome(0.05), outcome(0.050_001)), (Nonconforming, Inconclusive));
+}
+
+/// A probability is never less than none nor more than all, and what is no number is no idea: one half.
+#[test]
+fn a_probability_lies_between_nought_and_one() {
+    for (given, kept) in [(-0.2, 0.0), (0.0, 0.0), (0.3, 0.3), (1.0, 1.0), (1.2, 1.0), (f64::NAN, 0.5)] {
+        near("probability", Probability::new(given).value(), kept, 0.0);
+    }
+}
+
+/// Known without doubt, the limit itself still conforms: a smallest, a largest, and both ends (JCGM 106:2012 3.3.5, note 1,
+/// memory-medium: the limits belong to the permissible values).
 #[test]
 fn an_exact_value_is_on_one_side() {
-    let probability = |value: f64| Limit::AtMost(volts(5.0)).conformance(&Measured::exact(volts(value))).value();
-    near("at the limit", probability(5.0), 1.0, 0.0);
-    near("beyond", probability(5.000_001), 0.0, 0.0);
+    let probability =
+        |limit: Limit<ElectricPotential>, value: f64| limit.conformance(&Measured::exact(volts(value))).value();
+    let ends = [
+        (Limit::AtMost(volts(5.0)), 5.0, 5.000_001),
+        (Limit::AtLeast(volts(3.0)), 3.0, 2.999_999),
+        (Limit::Between(volts(3.0), volts(5.0)), 5.0, 5.000_001),
+        (Limit::Between(volts(3.0), volts(5.0)), 3.0, 2.999_999),
+    ];
+    for (limit, at, beyond) in ends {
+        near("at the limit", probability(limit, at), 1.0, 0.0);
+        near("beyond", probability(limit, beyond), 0.0, 0.0);
+    }
+}
+
+/// All the doubt given to the sample: two standard uncertainties (JCGM 100 6.3.1, U = 2u) towards the limit, and between two limits
+/// no further than the nearer one. Pins of 22.10 mm to 22.36 mm: 22.00 with u 0.03 comes to 22.06, with u 0.10 to 22.10 and not to
+/// 22.20; 22.50 with u 0.03 to 22.44, with u 0.10 to 22.36.
+#[test]
+fn all_the_doubt_can_be_given_to_the_sample() {
+    let moved = |limit: Limit<Length>, value: f64, u: f64| limit.friendly(&plain(value, u)).base();
+    near("at most", moved(Limit::AtMost(Length::from_base(26.0)), 26.8, 0.5), 25.8, 1e-12);
+    near("at least", moved(Limit::AtLeast(Length::from_base(26.0)), 25.2, 0.5), 26.2, 1e-12);
+    let between = Limit::Between(Length::from_base(22.10), Length::from_base(22.36));
+    let cases =
+        [(22.0, 0.03, 22.06), (22.0, 0.10, 22.10), (22.5, 0.03, 22.44), (22.5, 0.10, 22.36), (22.2, 0.10, 22.2)];
+    for (value, u, wanted) in cases {
+        near("between", moved(between, value, u), wanted, 1e-12);
+    }
 }
