@@ -4,12 +4,16 @@
 #![expect(clippy::expect_used, reason = "a test that cannot start the command must stop")]
 
 use std::fs;
-use std::io::{BufRead, BufReader, Read, Write};
+use std::io::{BufRead, BufReader, Write};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Output, Stdio};
+use std::thread;
 
 use plugwary::record::{judged_line, read, write};
 use plugwary::report::page;
+
+mod bounds;
+mod many;
 
 const EMPTY_HOLDER: &str = r#"{"format":"plugwary-examination","version":1,"sample":{"kind":"extension-lead","market":"great-britain"},"equipment":"eyes","answers":[{"question":"fuse-in-the-holder","one":"empty"}]}"#;
 const NOTHING_ANSWERED: &str = r#"{"format":"plugwary-examination","version":1,"sample":{"kind":"cord-set","market":"northern-ireland"},"equipment":"hand-tools"}"#;
@@ -23,9 +27,12 @@ fn plugwary(arguments: &[&str]) -> Command {
 /// Runs the command with this on its standard input.
 fn run(arguments: &[&str], input: &[u8]) -> Output {
     let mut child = plugwary(arguments).spawn().expect("the command starts");
-    // A command that reads no input may be gone already.
-    let _ = child.stdin.take().expect("standard input is a pipe").write_all(input);
-    child.wait_with_output().expect("the command ends")
+    let mut pipe = child.stdin.take().expect("standard input is a pipe");
+    thread::scope(|scope| {
+        // The command answers before it has read everything. One that reads no input may be gone already.
+        scope.spawn(move || pipe.write_all(input));
+        child.wait_with_output().expect("the command ends")
+    })
 }
 
 fn printed(output: &Output) -> (&str, &str, Option<i32>) {
@@ -127,35 +134,12 @@ fn a_verdict_is_out_before_the_next_examination_is_in() {
 }
 
 #[test]
-fn a_line_longer_than_any_examination_is_passed_over() {
-    let mut input = vec![b'x'; 64 * 1024 * 1024 + 10];
-    input.extend_from_slice(format!("\n{EMPTY_HOLDER}\n").as_bytes());
-    let output = run(&["judge"], &input);
-    let (lines, complaints, code) = printed(&output);
-    assert_eq!((lines, code), (verdict(EMPTY_HOLDER).as_str(), Some(2)));
-    assert!(complaints.starts_with("line 1: the file is larger than 64 MiB"), "{complaints}");
-    assert_eq!(complaints.lines().count(), 1, "{complaints}");
-}
-
-#[test]
-fn whoever_has_read_enough_may_leave() {
-    let mut child = plugwary(&["judge"]).spawn().expect("the command starts");
-    drop(child.stdout.take());
-    let mut input = child.stdin.take().expect("standard input is a pipe");
-    let _ = input.write_all(format!("{EMPTY_HOLDER}\n").repeat(50).as_bytes());
-    drop(input);
-    let mut complaints = String::new();
-    child.stderr.take().expect("standard error is a pipe").read_to_string(&mut complaints).expect("it is text");
-    assert_eq!((complaints.as_str(), child.wait().expect("the command ends").code()), ("", Some(0)));
-}
-
-#[test]
 fn help_names_every_way_to_use_it() {
     for arguments in [&[][..], &["--help"], &["-h"], &["help"], &["judge", "--help"]] {
         let output = run(arguments, b"");
         let (help, complaints, code) = printed(&output);
         assert_eq!((complaints, code), ("", Some(0)));
-        for way in ["plugwary judge FILE...", "plugwary judge ", "plugwary judge --schema"] {
+        for way in ["plugwary judge FILE...", "plugwary judge ", "plugwary judge --schema", "--one-for-one"] {
             assert!(help.contains(way), "{help}");
         }
     }
