@@ -37,6 +37,15 @@ pub enum Instrument {
     VernierCalliper,
 }
 
+/// Somebody's own instrument of a type: what they call it, and what its maker says of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct OwnInstrument {
+    /// What its owner calls it.
+    pub name: String,
+    /// What it may be wrong by, as its maker states it.
+    pub accuracy: Accuracy,
+}
+
 /// The half-width of what an instrument may be wrong by: part of the reading, steps of its last digit, and a fixed amount.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Accuracy {

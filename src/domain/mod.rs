@@ -10,6 +10,7 @@ pub mod cross_check;
 pub mod decision;
 pub mod essential;
 pub mod examination;
+pub mod experience;
 pub mod facts;
 pub mod favour;
 pub mod finding;

@@ -1,6 +1,6 @@
 //! What an instrument showed, as it was typed, and what follows for the measurand.
 
-use super::instrument::Instrument;
+use super::instrument::{Accuracy, Instrument, OwnInstrument};
 use super::quantity::{
     Amount, Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Mass, Measurand, Power,
     QuantityKind, ResistancePerLength, ThermodynamicTemperature, Unit,
@@ -29,13 +29,20 @@ pub struct Reading {
     pub step: Amount,
     /// The unit it was typed in, and is said back in.
     pub unit: Unit,
-    /// What it was read with.
+    /// The type of instrument it was read with.
     pub instrument: Instrument,
+    /// The very instrument, where somebody named theirs: its accuracy goes before that of its type.
+    pub own: Option<OwnInstrument>,
     /// What was typed, untouched.
     pub typed: String,
 }
 
 impl Reading {
+    /// What the instrument may be wrong by.
+    pub fn accuracy(&self) -> Accuracy {
+        self.own.as_ref().map_or(self.instrument.accuracy(), |own| own.accuracy)
+    }
+
     /// The value with the instrument's standard uncertainty; `None` for anything but a number of the asked quantity.
     ///
     /// The accuracy's half-width and half a step of the display are two rectangular parts (GUM 4.3.7, F.2.2.1).
@@ -43,7 +50,7 @@ impl Reading {
         let Shown::Value(amount) = self.shown else { return None };
         let value: Q = amount.to()?;
         let step = self.step_in_base(Q::KIND)?;
-        let accuracy = self.instrument.accuracy();
+        let accuracy = self.accuracy();
         let (fixed, fixed_unit) = accuracy.fixed;
         let fixed = if fixed_unit.kind() == Q::KIND { difference_in_base(fixed, fixed_unit) } else { 0.0 };
         let half_width = accuracy.of_reading * value.base().abs() + accuracy.digits * step + fixed;
@@ -58,7 +65,7 @@ impl Reading {
     /// holds what differs from value to value, so the true correlation is no larger than this. Readings of different kinds of quantity,
     /// or without a number, have none.
     pub fn correlation_with<Q: Measurand>(&self, other: &Self) -> Correlation {
-        if self.instrument != other.instrument {
+        if self.instrument != other.instrument || self.own != other.own {
             return Correlation::NONE;
         }
         match (self.share_of_scale::<Q>(), other.share_of_scale::<Q>()) {
@@ -70,7 +77,7 @@ impl Reading {
     /// What part of the standard uncertainty is scale error, with the sign of the reading.
     fn share_of_scale<Q: Measurand>(&self) -> Option<f64> {
         let Measured { value, u } = self.measured::<Q>()?;
-        let scale = self.instrument.accuracy().of_reading * value.base() / libm::sqrt(3.0);
+        let scale = self.accuracy().of_reading * value.base() / libm::sqrt(3.0);
         (u.base() > 0.0).then(|| scale / u.base())
     }
 

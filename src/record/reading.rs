@@ -5,7 +5,7 @@ use super::entry_fault::EntryFault;
 use super::fault::Said;
 use super::number::Number;
 use super::{spelling, v1};
-use crate::domain::instrument::Instrument;
+use crate::domain::instrument::{Accuracy, Instrument, OwnInstrument};
 use crate::domain::quantity::{Amount, QuantityKind, Unit};
 use crate::domain::reading::{Reading, Shown};
 
@@ -16,6 +16,7 @@ pub fn to_v1(reading: &Reading) -> v1::Reading {
         unit: spelling::of_unit(reading.unit).to_owned(),
         step: number(reading.step),
         instrument: Some(reading.instrument.code().to_owned()),
+        own_instrument: reading.own.as_ref().map(own_to_v1),
         typed: Some(reading.typed.clone()),
         ..v1::Reading::default()
     };
@@ -25,6 +26,24 @@ pub fn to_v1(reading: &Reading) -> v1::Reading {
         Shown::Below(amount) => v1::Reading { below: number(amount), ..form },
         Shown::Open => v1::Reading { open: Some(true), ..form },
     }
+}
+
+fn own_to_v1(own: &OwnInstrument) -> v1::OwnInstrument {
+    let Accuracy { of_reading, digits, fixed: (fixed, unit) } = own.accuracy;
+    v1::OwnInstrument {
+        name: own.name.clone(),
+        percent: Number::new(percent_of(of_reading)),
+        digits: Number::new(digits),
+        fixed: Number::new(fixed),
+        fixed_unit: spelling::of_unit(unit).to_owned(),
+    }
+}
+
+/// The percent that a fraction was made of, without the digits that dividing by a hundred has left.
+fn percent_of(fraction: f64) -> f64 {
+    let near = 100.0 * fraction;
+    let short = (0..17).filter_map(|decimals| format!("{near:.decimals$e}").parse::<f64>().ok());
+    short.into_iter().find(|short| short / 100.0 == fraction).unwrap_or(near)
 }
 
 /// The shortest number that is the amount when it stands beside the unit, as it was when somebody typed it.
@@ -101,6 +120,7 @@ impl Measure {
             step: Amount::new(step, unit),
             unit,
             instrument: self.instrument(form.instrument.as_deref())?,
+            own: form.own_instrument.map(|own| self.own(own)).transpose()?,
             typed: bounded("typed", form.typed.unwrap_or(typed))?,
         })
     }
@@ -126,6 +146,16 @@ impl Measure {
         let measures = spelling::kind_in_words(self.kind);
         let fault = || EntryFault::Unit { question: self.question, measures, unit: Said::from(code) };
         spelling::units(self.kind).find(|unit| spelling::of_unit(*unit) == code).ok_or_else(fault)
+    }
+
+    fn own(&self, form: v1::OwnInstrument) -> Result<OwnInstrument, EntryFault> {
+        let number = |field, number: &Number| Range::FromZero.number(field, number);
+        let accuracy = Accuracy {
+            of_reading: number("percent", &form.percent)? / 100.0,
+            digits: number("digits", &form.digits)?,
+            fixed: (number("fixed", &form.fixed)?, self.unit(&form.fixed_unit)?),
+        };
+        Ok(OwnInstrument { name: bounded("name", form.name)?, accuracy })
     }
 
     fn instrument(&self, code: Option<&str>) -> Result<Instrument, EntryFault> {

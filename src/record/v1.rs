@@ -161,13 +161,37 @@ pub struct Reading {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(with = "Option<f64>", extend("exclusiveMinimum" = 0)))]
     pub step: Option<Number>,
-    /// What it was read with. Left out, it is the first instrument of the question.
+    /// The type of instrument it was read with. Left out, it is the least exact that the question knows.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
+    /// The very instrument, where its accuracy is not that of its type.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub own_instrument: Option<OwnInstrument>,
     /// What was typed, untouched.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
     pub typed: Option<String>,
+}
+
+/// Somebody's own instrument: what it may be wrong by is the sum of the three.
+#[derive(Debug, Deserialize, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct OwnInstrument {
+    /// What its owner calls it.
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub name: String,
+    /// Percent of the reading.
+    #[cfg_attr(feature = "schema", schemars(with = "f64", range(min = 0)))]
+    pub percent: Number,
+    /// Steps of the display's last digit.
+    #[cfg_attr(feature = "schema", schemars(with = "f64", range(min = 0)))]
+    pub digits: Number,
+    /// A fixed amount.
+    #[cfg_attr(feature = "schema", schemars(with = "f64", range(min = 0)))]
+    pub fixed: Number,
+    /// The unit of the fixed amount.
+    pub fixed_unit: String,
 }
 
 /// A photo; its bytes are kept apart.

@@ -1,5 +1,8 @@
 //! The words of the screens themselves: links, buttons, notices.
 
+use crate::domain::experience::Tried;
+use crate::domain::next_check::NextCheck;
+
 /// What the app is, in a line.
 pub const TAGLINE: &str = "Look closely before you plug it in.";
 /// Heading of the list of samples.
@@ -49,7 +52,7 @@ pub const PHOTO: &str = "photo";
 /// Makes the file.
 pub const MAKE_FILE: &str = "Make a file to show";
 /// Opens the list of what to look at next.
-pub const LOOK_NEXT: &str = "Look next";
+pub const LOOK_NEXT: &str = "Look next: chance that it breaks × weight × chance that a look settles it, by the minute";
 /// Said when everything asked has an answer.
 pub const ALL_LOOKED: &str = "That is everything there is to look at with what you have.";
 /// Said when everything that may decide has an answer.
@@ -132,10 +135,17 @@ pub fn photos(n: usize) -> String {
     }
 }
 
-/// The line of one check in *Look next*.
-pub fn next_numbers(percent: u8, minutes: f64) -> String {
-    let minutes = if minutes < 1.0 { "under a minute".to_owned() } else { format!("about {minutes:.0} min") };
-    format!("breaks in about {percent} of 100 doubtful products (usual practice), {minutes}")
+/// The line of one check in *Look next*: the numbers that rank it, and where they come from.
+pub fn next_numbers(next: &NextCheck) -> String {
+    let of_hundred = |chance: f64| format!("{:.0} of 100", 100.0 * chance);
+    let source = match next.tried {
+        Tried { of: 0, .. } => "usual practice".to_owned(),
+        Tried { broke, of } => format!("usual practice, and {broke} of {of} on this device"),
+    };
+    let minutes =
+        if next.minutes < 1.0 { "under a minute".to_owned() } else { format!("about {:.0} min", next.minutes) };
+    let (breaks, tells) = (of_hundred(next.chance), of_hundred(next.tells));
+    format!("breaks in about {breaks} ({source}); a look settles it in about {tells}; {minutes}")
 }
 
 /// Said where a sample's address leads nowhere.

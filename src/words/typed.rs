@@ -41,7 +41,7 @@ pub fn parse_reading(
         return Err(InputProblem::TooLong { typed: typed.to_owned() });
     }
     let text = plain(typed);
-    let reading = |shown, step, unit| Reading { shown, step, unit, instrument, typed: typed.to_owned() };
+    let reading = |shown, step, unit| Reading { shown, step, unit, instrument, own: None, typed: typed.to_owned() };
     if is_over_range(&text, asked) {
         return if asked == QuantityKind::Resistance {
             Ok(reading(Shown::Open, Amount::new(0.0, unit_tapped), unit_tapped))

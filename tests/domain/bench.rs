@@ -75,6 +75,7 @@ impl Bench {
             step: Amount::new(step, unit),
             unit,
             instrument,
+            own: None,
             typed: value.to_string(),
         };
         self.answer(question, target, Answer::Reading(reading))

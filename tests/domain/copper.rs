@@ -51,6 +51,7 @@ fn shows(bench: Bench, core: Core, shown: Shown, instrument: Instrument) -> Benc
         step: Amount::new(0.1, Unit::Milliohm),
         unit: Unit::Milliohm,
         instrument,
+        own: None,
         typed: String::new(),
     };
     bench.answer(facts::CORE_RESISTANCE, Target::Core(core), plugwary::domain::examination::Answer::Reading(reading))

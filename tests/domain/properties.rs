@@ -54,7 +54,14 @@ fn reading(kind: QuantityKind, units: &'static [Unit], instruments: &'static [In
                 2 if kind == QuantityKind::Resistance => Shown::Open,
                 _ => Shown::Value(amount),
             };
-            Answer::Reading(Reading { shown, step: Amount::new(step, unit), unit, instrument, typed: String::new() })
+            Answer::Reading(Reading {
+                shown,
+                step: Amount::new(step, unit),
+                unit,
+                instrument,
+                own: None,
+                typed: String::new(),
+            })
         })
         .boxed()
 }

@@ -41,7 +41,7 @@ fn at_both(bench: &Bench, question: &'static Question, code: &str) -> Bench {
 fn shows(shown: Shown, instrument: Instrument) -> Answer {
     let typed = String::from("OL");
     let unit = Unit::Megohm;
-    Answer::Reading(Reading { shown, step: Amount::new(1.0, unit), unit, instrument, typed })
+    Answer::Reading(Reading { shown, step: Amount::new(1.0, unit), unit, instrument, own: None, typed })
 }
 
 fn reason(bench: &Bench, code: &str) -> Option<Reason> {

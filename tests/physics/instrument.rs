@@ -14,6 +14,7 @@ fn reading(value: f64, step: f64, unit: Unit, instrument: Instrument) -> Reading
         step: Amount::new(step, unit),
         unit,
         instrument,
+        own: None,
         typed: value.to_string(),
     }
 }

@@ -83,6 +83,7 @@ fn a_reading_takes_its_step_from_the_digits_and_the_least_exact_instrument_of_it
         step: Amount::new(0.0001, Unit::Ohm),
         unit: Unit::Ohm,
         instrument: Instrument::HandMeter,
+        own: None,
         typed: "0.0310".to_owned(),
     };
     assert_eq!(answer, Some(&Answer::Reading(expected)));
@@ -97,6 +98,7 @@ fn a_reading_keeps_what_is_said_of_it() {
         step: Amount::new(0.5, Unit::Milliohm),
         unit: Unit::Milliohm,
         instrument: Instrument::HandMeterNulled,
+        own: None,
         typed: "31,2 m".to_owned(),
     };
     assert_eq!(answer, Some(&Answer::Reading(expected)));

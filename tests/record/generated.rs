@@ -2,7 +2,7 @@
 
 use plugwary::domain::check;
 use plugwary::domain::examination::{Answer, Answered, Examination};
-use plugwary::domain::instrument::Instrument;
+use plugwary::domain::instrument::{Accuracy, Instrument, OwnInstrument};
 use plugwary::domain::quantity::{Amount, QuantityKind, Unit};
 use plugwary::domain::question::{Ask, ClaimPlace, Core, Per, Question, Target};
 use plugwary::domain::reading::{Reading, Shown};
@@ -47,10 +47,18 @@ fn typed() -> impl Strategy<Value = (f64, f64)> {
     })
 }
 
+/// Somebody's own instrument, with the numbers of a maker's data sheet.
+fn own(units: Vec<Unit>) -> impl Strategy<Value = OwnInstrument> {
+    (text(), 0_u32..500, 0_u32..20, typed(), select(units)).prop_map(|(name, percent, digits, (fixed, _), unit)| {
+        let of_reading = f64::from(percent) / 100.0 / 100.0;
+        OwnInstrument { name, accuracy: Accuracy { of_reading, digits: f64::from(digits), fixed: (fixed, unit) } }
+    })
+}
+
 fn reading(kind: QuantityKind, instruments: &'static [Instrument]) -> BoxedStrategy<Answer> {
     let units: Vec<Unit> = Unit::ALL.into_iter().filter(|unit| unit.kind() == kind).collect();
-    (typed(), select(units), select(instruments), 0..4, text())
-        .prop_map(|((value, step), unit, instrument, side, typed)| {
+    (typed(), select(units.clone()), select(instruments), 0..4, text(), proptest::option::of(own(units)))
+        .prop_map(|((value, step), unit, instrument, side, typed, own)| {
             let amount = Amount::new(value, unit);
             let shown = match side {
                 0 => Shown::Value(amount),
@@ -58,7 +66,7 @@ fn reading(kind: QuantityKind, instruments: &'static [Instrument]) -> BoxedStrat
                 2 => Shown::Below(amount),
                 _ => Shown::Open,
             };
-            Answer::Reading(Reading { shown, step: Amount::new(step, unit), unit, instrument, typed })
+            Answer::Reading(Reading { shown, step: Amount::new(step, unit), unit, instrument, own, typed })
         })
         .boxed()
 }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::domain::assess::{Assessment, RuleBook, assess};
 use crate::domain::finding::Severity;
-use crate::domain::next_check::NextCheck;
+use crate::domain::next_check::{NextCheck, learned};
 use crate::domain::sample::Equipment;
 use crate::record::Record;
 use crate::screens::platform::scroll;
@@ -100,6 +100,7 @@ fn More(
     let samples = expect_context::<Samples>();
     let ways = expect_context::<Ways>();
     let id = record.with_untracked(|record| record.id.clone());
+    let experience = StoredValue::new(samples.experience(&id));
     let delete = move |_| {
         samples.delete(&id);
         ways.go(Way::AllSamples);
@@ -109,7 +110,10 @@ fn More(
         <details class="more">
             <summary>{words::MORE}</summary>
             <h2>{words::LOOK_NEXT}</h2>
-            {move || assessment.with(|assessment| assessment.next.iter().take(5).filter_map(|next| next_line(next, at)).collect_view())}
+            {move || {
+                let next = assessment.with(|assessment| learned(&assessment.next, &experience.read_value()));
+                next.iter().take(5).filter_map(|next| next_line(next, at)).collect_view()
+            }}
             <h2>{words::LOOKED_BY_PLACE}</h2>
             <p class="small">{move || record.with(|record| assessment.with(|a| verdict::looked_by_place(a, record.examination.sample.kind)))}</p>
             <h2>{words::NOT_LOOKED_AT}</h2>
@@ -134,7 +138,7 @@ fn next_line(next: &NextCheck, at: RwSignal<At>) -> Option<impl IntoView + use<>
     Some(view! {
         <button class="next" on:click=move |_| at.set(At::Asked(question, target))>
             {check::of(next.code).wrong}
-            <span class="small">{words::next_numbers(next.percent, next.minutes)}</span>
+            <span class="small">{words::next_numbers(next)}</span>
         </button>
     })
 }

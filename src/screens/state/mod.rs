@@ -7,8 +7,9 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::platform::{clock, file, ids, persist, photo, tabs};
-use crate::domain::assess::RuleBook;
+use crate::domain::assess::{RuleBook, assess};
 use crate::domain::examination::{Answer, Examination};
+use crate::domain::experience::Experience;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Sample};
 use crate::domain::view::View;
@@ -95,6 +96,15 @@ impl Samples {
     /// One sample.
     pub fn get(self, id: &str) -> Option<Record> {
         self.records.with(|records| records.iter().find(|record| record.id == id).cloned())
+    }
+
+    /// What the other samples on this device have taught; the example teaches nothing.
+    pub fn experience(self, but: &str) -> Experience {
+        self.records.with_untracked(|records| {
+            let others = records.iter().filter(|record| record.id != but && !record.is_example);
+            let judged: Vec<_> = others.map(|other| assess(&other.examination, &RuleBook::CURRENT)).collect();
+            Experience::of(&judged)
+        })
     }
 
     /// Says which sample is open, so that no newer edition gets in between.
