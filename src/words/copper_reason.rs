@@ -6,7 +6,7 @@ use crate::domain::finding::{CoreDanger, Evidence, FaultTold, RoomTemperature};
 use crate::domain::physics::fault::Race;
 use crate::domain::physics::heating::{Heat, Steady, Warmth};
 use crate::domain::physics::metal::{Candidate, Explanation, Metal};
-use crate::domain::physics::signs::Look;
+use crate::domain::physics::signs::{Look, likeliest_first};
 use crate::domain::quantity::{Amount, Measurand, degrees_celsius};
 
 use super::favour::times_beyond;
@@ -158,7 +158,7 @@ pub fn metals(candidates: &[Candidate], contradict: bool, next: Option<Look>, st
             None => likely.push((name, share)),
         }
     }
-    likely.sort_by(|a, b| b.1.total_cmp(&a.1));
+    likeliest_first(&mut likely, |(_, share)| *share);
     let told = |(name, share): &(&str, f64)| {
         format!("{name} ({})", number::chance(Probability::new(*share), number::Grounds::Number))
     };

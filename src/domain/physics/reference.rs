@@ -12,6 +12,7 @@ use uom::si::ratio::ratio;
 
 use super::conductor::SelfCheck;
 use super::metal::Metal;
+use super::signs::likeliest_first;
 use crate::domain::decision::Probability;
 use crate::domain::quantity::{Area, ElectricalResistance, Length, Measurand, Unit, millimetres};
 use crate::domain::standard::awg;
@@ -137,7 +138,7 @@ impl Reference {
         let of_cause =
             |cause: Cause| weights.iter().filter(|(of, _)| *of == cause).map(|(_, weight)| weight).sum::<f64>();
         let mut ranked = Cause::ALL.map(|cause| (cause, Probability::new(of_cause(cause) / total))).to_vec();
-        ranked.sort_by(|a, b| b.1.value().total_cmp(&a.1.value()));
+        likeliest_first(&mut ranked, |(_, share)| share.value());
         ranked
     }
 

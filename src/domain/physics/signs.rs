@@ -53,7 +53,7 @@ impl Signs {
             .into_iter()
             .map(|(metal, weight)| Candidate { metal, share: Probability::new(weight / total) })
             .collect();
-        ranked.sort_by(|a, b| b.share.value().total_cmp(&a.share.value()));
+        likeliest_first(&mut ranked, |candidate| candidate.share.value());
         ranked
     }
 
@@ -162,4 +162,18 @@ impl Signs {
 /// How likely copper is among candidates.
 pub fn copper(candidates: &[Candidate]) -> Probability {
     candidates.iter().find(|c| c.metal == Metal::Copper).map_or(Probability::ZERO, |c| c.share)
+}
+
+/// Puts a short list in order: what has the largest share first, and equals as they stood. The standard sort is made for long lists, and each
+/// sort of thing that it sorts gets a program of its own, which a phone has to fetch.
+pub fn likeliest_first<T>(list: &mut [T], share: impl Fn(&T) -> f64) {
+    for end in 1..list.len() {
+        for at in (1..=end).rev() {
+            if let Some([before, after]) = list.get(at - 1..=at)
+                && share(after) > share(before)
+            {
+                list.swap(at - 1, at);
+            }
+        }
+    }
 }

@@ -12,6 +12,7 @@ use crate::domain::instrument::Instrument;
 use crate::domain::marking::FlexPrint;
 use crate::domain::physics::conductor::{self, SelfCheck};
 use crate::domain::physics::reference::{Reference, Size};
+use crate::domain::physics::signs::likeliest_first;
 use crate::domain::quantity::{ElectricalResistance, Length, Measurand, QuantityKind, Unit};
 use crate::domain::question::{Ask, Core, Printed, Question, Target};
 use crate::domain::reading::Reading;
@@ -238,7 +239,7 @@ fn half_length(view: &View, flex: &CutFlex) -> Option<Result<SelfCheck, Reason>>
 fn odd_core(flex: &CutFlex) -> Option<Core> {
     let read = |&(core, _): &(Core, Option<&Answer>)| Some((core, flex.core(core)?.likely()));
     let mut cores: Vec<_> = flex.cores.iter().filter_map(read).collect();
-    cores.sort_by(|a, b| a.1.base().total_cmp(&b.1.base()));
-    let (best, worst) = (cores.first()?, cores.last()?);
+    likeliest_first(&mut cores, |(_, resistance)| resistance.base());
+    let (worst, best) = (cores.first()?, cores.last()?);
     (worst.1 > STANDS_OUT * best.1).then_some(worst.0)
 }
