@@ -30,11 +30,11 @@ def examinations():
 
 
 def fails(job):
-    """Whether the job is stopped by an exit code."""
+    """Whether the job is stopped by an exit code, after four tries."""
     try:
         job.collect()
     except Py4JJavaError as error:
-        return "Pipe function" in str(error)
+        return "failed 4 times" in str(error) and "Pipe function" in str(error)
     return False
 
 
