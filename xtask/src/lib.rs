@@ -1,7 +1,7 @@
 //! The set-up, serving and testing of this repository, behind `cargo serve` and `cargo verify`.
 //!
 //! Read in this order: [`shell`] runs programs, [`setup`] sees to it that they are there
-//! ([`debian`], [`toolchain`], [`tools`], [`browser`], [`python`]), [`release`] builds the app for [`serve`]
+//! ([`debian`], [`toolchain`], [`tools`], [`browser`], [`python`], [`spark`]), [`release`] builds the app for [`serve`]
 //! to show ([`server`], [`site`]), [`stamp`] finishes each build, and [`verify`] runs every test there is.
 
 #![expect(clippy::print_stdout, reason = "what it prints is for the person at the terminal")]
@@ -19,6 +19,7 @@ pub mod server;
 pub mod setup;
 pub mod shell;
 pub mod site;
+pub mod spark;
 pub mod stamp;
 pub mod steps;
 pub mod toolchain;

@@ -1,4 +1,4 @@
-//! Python and the libraries that are asked for a second opinion, inside the repository's own folder.
+//! Python and libraries for it, such as are asked for a second opinion, inside the repository's own folder.
 
 use std::process::Command;
 
@@ -21,16 +21,26 @@ print(*(f'{name}=={version(name)}' for name in (wish.split('==')[0] for wish in 
 /// # Errors
 /// When there is no Python or it cannot install them.
 pub fn prepare(shell: &Shell) -> Result<(), Trouble> {
-    let there = answer(python(shell)?.args(["-c", WHAT_IS_THERE]).args(LIBRARIES));
-    if there.as_deref() == Some(&LIBRARIES.join(" ")) {
+    // Nothing is compiled here.
+    install(shell, &LIBRARIES, "50 MB", &["--only-binary=:all:"])
+}
+
+/// Installs libraries of which not all are there in these versions, after saying so with the size of what is downloaded.
+///
+/// # Errors
+/// When there is no Python or it cannot install them.
+pub fn install(shell: &Shell, libraries: &[&str], size: &str, options: &[&str]) -> Result<(), Trouble> {
+    let there = answer(python(shell)?.args(["-c", WHAT_IS_THERE]).args(libraries));
+    if there.as_deref() == Some(&libraries.join(" ")) {
         return Ok(());
     }
-    eprintln!("installing Python libraries into {TOOLS} (50 MB, once): {}", LIBRARIES.join(" "));
-    // All that they need is named, so that nothing else comes along; and nothing is compiled here.
+    eprintln!("installing Python libraries into {TOOLS} ({size}, once): {}", libraries.join(" "));
+    // All that they need is named, so that nothing else comes along.
     run(python(shell)?
-        .args(["-m", "pip", "install", "--quiet", "--upgrade", "--no-deps", "--only-binary=:all:", "--target"])
+        .args(["-m", "pip", "install", "--quiet", "--upgrade", "--no-deps", "--target"])
         .arg(shell.tools().join("python"))
-        .args(LIBRARIES)
+        .args(options)
+        .args(libraries)
         // In a folder of its own nothing can be broken, whoever installs it.
         .env("PIP_ROOT_USER_ACTION", "ignore"))
     .map_err(|trouble| format!("no Python libraries ({trouble})"))

@@ -8,7 +8,7 @@ use crate::{
     debian::Debian,
     python,
     shell::Shell,
-    toolchain, tools,
+    spark, toolchain, tools,
 };
 
 /// Something a command may need.
@@ -24,6 +24,8 @@ pub enum Piece {
     Browser,
     /// Python with the libraries that are asked for a second opinion.
     Python,
+    /// Spark with the Java it runs on.
+    Spark,
     /// The tool that puts the built files together.
     Trunk,
     /// The bindings between wasm and the browser, and the test runner.
@@ -33,12 +35,13 @@ pub enum Piece {
 }
 
 /// All pieces, in the order in which they are best prepared.
-const PIECES: [Piece; 8] = [
+const PIECES: [Piece; 9] = [
     Piece::Toolchain,
     Piece::PaperReaders,
     Piece::Brotli,
     Piece::Browser,
     Piece::Python,
+    Piece::Spark,
     Piece::Trunk,
     Piece::WasmBindgen,
     Piece::WasmOpt,
@@ -100,6 +103,7 @@ impl Setup {
                 Ok(())
             }
             Piece::Python => python::prepare(&self.shell),
+            Piece::Spark => spark::prepare(&self.shell, &self.debian),
             Piece::Trunk => tools::trunk(&self.shell),
             Piece::WasmBindgen => tools::wasm_bindgen(&self.shell),
             Piece::WasmOpt => tools::wasm_opt(&self.shell),

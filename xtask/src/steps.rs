@@ -25,7 +25,7 @@ const APP: [&str; 2] = ["--target", "wasm32-unknown-unknown"];
 const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
-pub const STEPS: [Step; 14] = [
+pub const STEPS: [Step; 15] = [
     Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
     Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
     Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
@@ -41,6 +41,12 @@ pub const STEPS: [Step; 14] = [
         about: "programs of others read what is made for printing",
         needs: &[Piece::PaperReaders],
         run: test_paper,
+    },
+    Step {
+        name: "spark",
+        about: "judging many examinations on a cluster gives the answers that one command gives",
+        needs: &[Piece::Spark],
+        run: spark,
     },
     Step { name: "doc", about: "the engine's documentation has no gaps or dead links", needs: &[], run: doc },
     Step {
@@ -135,6 +141,14 @@ fn second_opinion(bench: &Bench) -> Result<(), Trouble> {
 
 fn test_paper(bench: &Bench) -> Result<(), Trouble> {
     run(&mut bench.cargo(&[&["test", "--test", "paper"], &ENGINE, &["--", "--ignored"]]))
+}
+
+fn spark(bench: &Bench) -> Result<(), Trouble> {
+    let python = python::python(bench.shell())?;
+    // Cargo tells a runner where the program is.
+    let runner = format!("target.'cfg(all())'.runner=['{}','tests/judge/spark.py']", python.get_program().display());
+    let variables = python.get_envs().filter_map(|(name, value)| Some((name, value?)));
+    run(bench.cargo(&[&["run", "--quiet", "--config", &runner], &ENGINE]).envs(variables))
 }
 
 fn doc(bench: &Bench) -> Result<(), Trouble> {
