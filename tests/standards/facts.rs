@@ -29,6 +29,24 @@ fn a_fuse_opens_at_nineteen_tenths_of_its_rating() {
     assert_eq!(bs1362::fusing_current(amperes(13.0)), amperes(24.7));
 }
 
+/// BS 1362 (read): links of 3 A, 5 A, 10 A and 13 A are in use; each carries its own rating, and more than 13 A has none.
+#[test]
+fn the_smallest_fuse_for_a_current_is_the_next_rating() {
+    for (current, fuse) in [
+        (0.5, 3.0),
+        (3.0, 3.0),
+        (3.01, 5.0),
+        (5.0, 5.0),
+        (5.01, 10.0),
+        (10.0, 10.0),
+        (10.01, 13.0),
+        (13.0, 13.0),
+        (16.0, 13.0),
+    ] {
+        assert_eq!(bs1362::smallest_rating_for(amperes(current)), amperes(fuse), "{current} A");
+    }
+}
+
 /// BS 7671 Tables 41.2(d) and 41.4(d) (read). The currents that follow, 218.5 V over the loop, are 14.0 A and 9.93 A, 95.0 A and 60.0 A
 /// (derived).
 #[test]
