@@ -5,13 +5,23 @@ use plugwary::domain::quantity::{Measurand, degrees_celsius};
 use plugwary::domain::quantity::{amperes, metres, millimetres, ohms, square_millimetres};
 use plugwary::domain::standard::adiabatic::{Melts, Withstand};
 use plugwary::domain::standard::{
-    awg, bs1362, bs7671_shock, en50678, gtin, iec60228, iec60320, iec60335_1, iec60479, marks,
+    Provenance, awg, bs1362, bs7671_shock, en50678, gtin, iec60228, iec60320, iec60335_1, iec60479, marks,
 };
 use uom::si::ratio::ratio;
 
 #[track_caller]
 fn near(found: f64, wanted: f64, within: f64) {
     assert!((found - wanted).abs() <= within, "expected {wanted}, got {found}");
+}
+
+/// What is only weakly remembered is shown and decides nothing; every other way that a value came to us may.
+#[test]
+fn a_weak_memory_decides_nothing() {
+    use Provenance::{CommonPractice, Derived, MemoryHigh, MemoryLow, MemoryMedium, Read, ReadNominal};
+    assert!(!MemoryLow.may_decide());
+    assert!(
+        [Read, ReadNominal, Derived, MemoryHigh, MemoryMedium, CommonPractice].into_iter().all(Provenance::may_decide)
+    );
 }
 
 /// BS 1362, time and current (read): A, s, s. Of a 3 A fuse the last two only say by when it has opened. A reader of the standard says
