@@ -78,7 +78,8 @@ impl Reading {
     fn share_of_scale<Q: Measurand>(&self) -> Option<f64> {
         let Measured { value, u } = self.measured::<Q>()?;
         let scale = self.accuracy().of_reading * value.base() / libm::sqrt(3.0);
-        (u.base() > 0.0).then(|| scale / u.base())
+        // A reading without doubt has no scale error either: nought by nought is taken for no correlation.
+        Some(scale / u.base())
     }
 
     /// The instrument's standard uncertainty for this reading; `None` for anything but a number.

@@ -2,6 +2,7 @@
 
 #![expect(clippy::expect_used, reason = "a test that cannot lay its bench must stop")]
 
+mod assess;
 mod bench;
 mod cable;
 mod copper;
@@ -15,5 +16,6 @@ mod risk;
 mod sockets;
 mod sources;
 mod typed;
+mod verdict;
 mod walk;
 mod what_it_says;

@@ -47,6 +47,10 @@ fn least_areas_are_as_worked() {
         (100.0, 0.2, 115.0, 3, "0.389"),
         (95.0, 0.4, 115.0, 3, "0.522"),
         (95.0, 0.4, 143.0, 3, "0.420"),
+        // By hand: 100 A × √0.01 s / 115 = 10/115; and no time at all asks for no area.
+        (100.0, 0.01, 115.0, 3, "0.087"),
+        (100.0, 0.0, 115.0, 3, "0.000"),
+        (100.0, -1.0, 115.0, 3, "0.000"),
     ];
     for (current, time, k, digits, printed) in rows {
         let area = Withstand::printed(k).least_area(amperes(current), Time::new::<second>(time));

@@ -1,6 +1,8 @@
 //! Conductor from resistance: temperature, area, and the self-checks.
 
-use plugwary::domain::physics::conductor::{at_20, copper_equivalent, half_length, joined, per_length, usual_room};
+use plugwary::domain::physics::conductor::{
+    SelfCheck, at_20, copper_equivalent, half_length, joined, per_length, usual_room,
+};
 use plugwary::domain::quantity::{
     ElectricalResistance, Measurand, ThermodynamicTemperature, degrees_celsius, metres, ohms, ohms_per_kilometre,
 };
@@ -112,6 +114,27 @@ fn joining_cores_shows_common_leads_and_hides_a_common_factor() {
     assert!(joined_of(&|r| 2.66 * r, 2.66 * true_joined).agrees(), "a wrong scale does not");
     let with_leads = joined(&[0.784, 0.864, 3.654].map(|r| Measured::exact(ohms(r))), within(0.415, 0.0)).unwrap();
     near("joined with leads of 46 mΩ", with_leads.expected.value.base() + 0.046, 0.415, 0.0005);
+}
+
+/// A normalized error of 1 itself still agrees (ISO/IEC 17043:2010, B.4.1.1, memory-medium): a difference of 0.25 Ω against twice
+/// 0.125 Ω, numbers without a rounded digit. What is equal agrees even where neither is in doubt.
+#[test]
+fn an_error_of_its_whole_doubt_still_agrees() {
+    let check = |off: f64, u: f64| SelfCheck {
+        expected: Measured::exact(ohms(10.0)),
+        read: Measured::new(ohms(10.0 + off), ohms(u)),
+    };
+    for (off, u, normalized_error, agrees) in [
+        (0.25, 0.125, 1.0, true),
+        (-0.25, 0.125, 1.0, true),
+        (0.281_25, 0.125, 1.125, false),
+        (0.0, 0.125, 0.0, true),
+        (0.0, 0.0, 0.0, true),
+        (0.25, 0.0, f64::INFINITY, false),
+    ] {
+        let check = check(off, u);
+        assert_eq!((check.normalized_error().get::<ratio>(), check.agrees()), (normalized_error, agrees), "{off} {u}");
+    }
 }
 
 #[test]

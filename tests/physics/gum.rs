@@ -225,6 +225,16 @@ fn what_is_common_to_both_cancels() {
     near("sum, together", combine_correlated(pair, together, |[a, b]| a + b).u.base(), 0.02, 1e-12);
 }
 
+/// Three parts of which the last undoes the other two leave no doubt, however the last digits of the squares fall.
+#[test]
+fn what_cancels_to_nothing_is_nothing_and_no_root_of_less() {
+    for (a, b) in (1..20).flat_map(|a| (1..20).map(move |b| (f64::from(a), f64::from(b)))) {
+        let parts = [a / 10.0, b / 10.0, (a + b) / 10.0].map(|u| plain(0.0, u));
+        let left = combine_correlated(parts, |_, _| Correlation::WHOLE, |[a, b, c]| a + b - c);
+        near("u", left.u.base(), 0.0, 1e-7);
+    }
+}
+
 /// Only the pair's own correlation is asked for, and the earlier one comes first.
 #[test]
 fn each_pair_is_asked_for_once_in_order() {

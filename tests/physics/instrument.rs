@@ -35,6 +35,30 @@ fn instruments_know_their_doubt() {
     near("calliper", calliper.measured::<Length>().unwrap().u.base() * 1e3, 0.012, 0.0005);
 }
 
+/// Half a step of the display is a part of its own (GUM F.2.2.1): a rule that may be wrong by 1 mm and is read in steps of 1 mm has
+/// u² = 1²/3 + 1²/12, that is 0.6455 mm; a calliper of 0.02 mm in steps of 0.01 mm 0.01190 mm.
+#[test]
+fn the_last_digit_adds_its_own_doubt() {
+    let u = |reading: Reading| reading.measured::<Length>().unwrap().u.base() * 1e3;
+    near("rule", u(reading(40.0, 1.0, Unit::Millimetre, Instrument::Rule)), 0.6455, 5e-5);
+    near("calliper", u(reading(7.0, 0.01, Unit::Millimetre, Instrument::DigitalCalliper)), 0.011_90, 5e-6);
+}
+
+/// A record may be written by hand: a number that no instrument shows is no reading, and neither is one with such a doubt.
+#[test]
+fn what_no_instrument_shows_is_no_reading() {
+    let showing = |shown: Shown| Reading { shown, ..resistance(1.0, 0.1, Instrument::HandMeter) };
+    let ohms = |value: f64| Amount::new(value, Unit::Ohm);
+    assert!(showing(Shown::Value(ohms(1e14))).measured::<ElectricalResistance>().is_some());
+    for far in [1e16, -1e16, f64::INFINITY, f64::NAN] {
+        assert_eq!(showing(Shown::Value(ohms(far))).measured::<ElectricalResistance>(), None, "{far}");
+        assert_eq!(showing(Shown::Above(ohms(far))).above::<ElectricalResistance>(), None, "{far}");
+        assert_eq!(showing(Shown::Below(ohms(far))).below::<ElectricalResistance>(), None, "{far}");
+        let doubtful = Reading { step: ohms(far), ..showing(Shown::Value(ohms(1.0))) };
+        assert_eq!(doubtful.measured::<ElectricalResistance>(), None, "in steps of {far}");
+    }
+}
+
 /// The relative doubt of a core's reading over a reference wire's.
 fn doubt_of_quotient(core: &Reading, wire: &Reading) -> f64 {
     let both = [core, wire].map(|reading| reading.measured::<ElectricalResistance>().unwrap());

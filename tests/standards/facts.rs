@@ -5,13 +5,23 @@ use plugwary::domain::quantity::{Measurand, degrees_celsius};
 use plugwary::domain::quantity::{amperes, metres, millimetres, ohms, square_millimetres};
 use plugwary::domain::standard::adiabatic::{Melts, Withstand};
 use plugwary::domain::standard::{
-    awg, bs1362, bs7671_shock, en50678, gtin, iec60228, iec60320, iec60335_1, iec60479, marks,
+    Provenance, awg, bs1362, bs7671_shock, en50678, gtin, iec60228, iec60320, iec60335_1, iec60479, marks,
 };
 use uom::si::ratio::ratio;
 
 #[track_caller]
 fn near(found: f64, wanted: f64, within: f64) {
     assert!((found - wanted).abs() <= within, "expected {wanted}, got {found}");
+}
+
+/// What is only weakly remembered is shown and decides nothing; every other way that a value came to us may.
+#[test]
+fn a_weak_memory_decides_nothing() {
+    use Provenance::{CommonPractice, Derived, MemoryHigh, MemoryLow, MemoryMedium, Read, ReadNominal};
+    assert!(!MemoryLow.may_decide());
+    assert!(
+        [Read, ReadNominal, Derived, MemoryHigh, MemoryMedium, CommonPractice].into_iter().all(Provenance::may_decide)
+    );
 }
 
 /// BS 1362, time and current (read): A, s, s. Of a 3 A fuse the last two only say by when it has opened. A reader of the standard says
@@ -27,6 +37,24 @@ fn gates_of_a_fuse_are_as_printed() {
 fn a_fuse_opens_at_nineteen_tenths_of_its_rating() {
     assert_eq!(bs1362::fusing_current(amperes(3.0)), amperes(5.7));
     assert_eq!(bs1362::fusing_current(amperes(13.0)), amperes(24.7));
+}
+
+/// BS 1362 (read): links of 3 A, 5 A, 10 A and 13 A are in use; each carries its own rating, and more than 13 A has none.
+#[test]
+fn the_smallest_fuse_for_a_current_is_the_next_rating() {
+    for (current, fuse) in [
+        (0.5, 3.0),
+        (3.0, 3.0),
+        (3.01, 5.0),
+        (5.0, 5.0),
+        (5.01, 10.0),
+        (10.0, 10.0),
+        (10.01, 13.0),
+        (13.0, 13.0),
+        (16.0, 13.0),
+    ] {
+        assert_eq!(bs1362::smallest_rating_for(amperes(current)), amperes(fuse), "{current} A");
+    }
 }
 
 /// BS 7671 Tables 41.2(d) and 41.4(d) (read). The currents that follow, 218.5 V over the loop, are 14.0 A and 9.93 A, 95.0 A and 60.0 A

@@ -36,7 +36,7 @@ pub fn per_length(
     length: Measured<Length>,
 ) -> Measured<ResistancePerLength> {
     let shortest = Length::from_base(f64::MIN_POSITIVE);
-    combine2(resistance, length, |resistance, length| resistance / if length > shortest { length } else { shortest })
+    combine2(resistance, length, |resistance, length| resistance / length.max(shortest))
 }
 
 /// The area of a core of pure copper with the same resistance over length. It is no measure of the claimed area: a core that

@@ -45,9 +45,7 @@ impl Signs {
     /// Every metal, the likeliest first.
     pub fn ranked(&self) -> Vec<Candidate> {
         let contradict = self.contradict();
-        let logs = Metal::ALL.map(|metal| (metal, self.log_weight(metal, contradict)));
-        let best = logs.iter().map(|(_, log)| *log).fold(f64::NEG_INFINITY, f64::max);
-        let weights = logs.map(|(metal, log)| (metal, libm::exp(log - best)));
+        let weights = Metal::ALL.map(|metal| (metal, libm::exp(self.log_weight(metal, contradict))));
         let total: f64 = weights.iter().map(|(_, weight)| weight).sum();
         let mut ranked: Vec<Candidate> = weights
             .into_iter()

@@ -102,6 +102,16 @@ fn numbers_of_the_iec_are_understood() {
     assert_eq!(FlexPrint::parse("60227 IEC 01").is_flexible(), Some(false));
 }
 
+/// HD 361, the conductor's letter (read): D and E of welding cable, F, H and Y of flexes bend; K, R and U are wires for walls.
+#[test]
+fn the_conductors_letter_says_whether_it_is_a_flex() {
+    for (letter, is_flexible) in
+        [('D', true), ('E', true), ('F', true), ('H', true), ('Y', true), ('K', false), ('R', false), ('U', false)]
+    {
+        assert_eq!(FlexPrint::parse(&format!("H05VV-{letter} 3G1.5")).is_flexible(), Some(is_flexible), "{letter}");
+    }
+}
+
 #[test]
 fn national_names_are_understood() {
     let chinese = FlexPrint::parse("RVV 300/500V 3×0.75mm² GB/T 5023.5-2008");

@@ -23,6 +23,15 @@ fn number_36_is_five_thousandths_of_an_inch() {
     assert!(difference.is_some_and(|difference| difference.abs() < 1e-9));
 }
 
+/// A step of the gauge is a factor of 92^(2/39) = 1.261 in area; from half a step thinner to half a step thicker 18 AWG spans
+/// 0.823 mm² × (1.261^½ - 1.261^-½) = 0.191 mm².
+#[test]
+fn a_gauge_is_known_to_half_a_step() {
+    let step = awg::step(18).and_then(|step| step.amount().in_unit(Unit::SquareMillimetre)).expect("a gauge of flexes");
+    assert!((step - 0.1913).abs() < 0.0002, "{step}");
+    assert_eq!((awg::step(3), awg::step(41)), (None, None));
+}
+
 #[test]
 fn gauges_of_no_flex_have_no_area() {
     assert_eq!((awg::area(3), awg::area(41)), (None, None));
