@@ -127,7 +127,7 @@ fn an_error_of_its_whole_doubt_still_agrees() {
     for (off, u, normalized_error, agrees) in [
         (0.25, 0.125, 1.0, true),
         (-0.25, 0.125, 1.0, true),
-        (0.281_25, 0.125, 1.125, false),
+        (0.265_625, 0.125, 1.0625, false),
         (0.0, 0.125, 0.0, true),
         (0.0, 0.0, 0.0, true),
         (0.25, 0.0, f64::INFINITY, false),

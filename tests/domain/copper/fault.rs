@@ -22,9 +22,10 @@ fn a_thin_earth_core_is_a_danger_of_its_own() {
     assert!(matches!(judgement.reason, Reason::CoresMeasured { danger: Some(CoreDanger::HalfAsMuchAgain), .. }));
 }
 
-/// The invented flex of 1.20 m: a loop of 5.23 Ω where neutral and earth are joined, 41.8 A, 162 V on the metal, a fuse of 0.22 s to 57 s, an
-/// earth core that melts in 1.3 ms to 14 ms (worked); with earth by the cable's sheath 0.45 Ω more, so 5.68 Ω and 38.5 A. The earth
-/// core is asked for until somebody has seen it, and nothing is told where green-and-yellow goes elsewhere.
+/// The invented flex of 1.20 m: a loop of 5.23 Ω where neutral and earth are joined, 41.8 A, 162 V on the metal, a fuse of 0.22 s to
+/// 57 s, an earth core that melts in 1.3 ms to 14 ms (worked); with earth by the cable's sheath 0.45 Ω more, so 5.68 Ω and 38.5 A, at
+/// which steel takes 14 ms × (41.8/38.5)² = 16.5 ms. The earth core is asked for until somebody has seen it, and nothing is told where
+/// green-and-yellow goes elsewhere.
 #[test]
 fn a_fault_is_told_step_by_step() {
     let bench = cores(piece(1.2), [830.0, 910.0, 3700.0], FourWireMeter);
@@ -42,11 +43,11 @@ fn a_fault_is_told_step_by_step() {
         (course.touch.1.base(), 162.0),
         (course.fuse.shortest.value, 0.225),
         (course.melts.0.value, 0.0013),
+        (course.melts.1.value, 0.0165),
     ] {
         assert!((found / worked - 1.0).abs() < 0.04, "{found} against {worked}");
     }
     assert!(course.fuse.longest.unwrap().value > 57.0, "the other supply takes longer");
-    assert!(course.melts.1.value > 0.014, "and so does steel on it");
     assert_eq!((course.race, fault.earth_was_seen), (Race::EarthOpensFirst, false));
     let seen = bench.clone().one(EARTH_COLOUR, "green-and-yellow");
     assert!(told(&seen).unwrap().earth_was_seen);
