@@ -5,6 +5,7 @@ use super::essential::is_essential;
 use super::examination::Examination;
 use super::finding::{Basis, Bearing, Conformity, Finding, Severity};
 use super::next_check::{self, NextCheck};
+use super::order::greatest_first;
 use super::sample::{Equipment, Place};
 use super::verdict::Verdict;
 use super::view::View;
@@ -67,12 +68,12 @@ impl Assessment {
 /// Judges an examination.
 pub fn assess(examination: &Examination, book: &RuleBook) -> Assessment {
     let view = View::new(examination);
-    let mut findings: Vec<Finding> = check::all()
+    let findings: Vec<Finding> = check::all()
         .map(|check| check.finding(&view))
         .filter(|finding| finding.outcome() != Conformity::NotApplicable)
         .collect();
     let next = next_check::ranked(&view, &findings);
-    findings.sort_by_key(|finding| core::cmp::Reverse(weight(finding)));
+    let findings = greatest_first(findings, weight);
     let places = Place::ALL.into_iter().map(|place| (place, tally(findings.iter().filter(|f| f.place == place))));
     Assessment {
         edition: book.edition,
@@ -91,9 +92,21 @@ pub fn assess(examination: &Examination, book: &RuleBook) -> Assessment {
 }
 
 /// Breaks before doubts before the rest, dangers first in each, and the order of the walk among equals.
-fn weight(finding: &Finding) -> (Conformity, Severity, bool) {
+fn weight(finding: &Finding) -> f64 {
     let judgement = &finding.judgement;
-    (judgement.outcome, judgement.severity, judgement.bearing == Bearing::Decides)
+    let outcome = match judgement.outcome {
+        Conformity::Nonconforming => 40.0,
+        Conformity::Inconclusive => 30.0,
+        Conformity::NotExamined => 20.0,
+        Conformity::NotApplicable => 10.0,
+        Conformity::Conforms => 0.0,
+    };
+    let severity = match judgement.severity {
+        Severity::Danger => 4.0,
+        Severity::Breach => 2.0,
+        Severity::BadSign => 0.0,
+    };
+    outcome + severity + f64::from(u8::from(judgement.bearing == Bearing::Decides))
 }
 
 fn tally<'a>(findings: impl Iterator<Item = &'a Finding>) -> Tally {

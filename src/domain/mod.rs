@@ -17,6 +17,7 @@ pub mod finding;
 pub mod instrument;
 pub mod marking;
 pub mod next_check;
+pub mod order;
 pub mod physics;
 pub mod quantity;
 pub mod question;

@@ -4,8 +4,9 @@ use super::check::{self, Check, Prospect};
 use super::experience::{Experience, Tried};
 use super::facts;
 use super::finding::{Conformity, Finding, Severity};
-use super::question::{Question, Stage, Target};
-use super::standard::{Clause, Provenance};
+use super::order::greatest_first;
+use super::question::{Ask, Question, Stage, Target};
+use super::standard::Provenance;
 use super::view::View;
 use super::walk;
 
@@ -55,18 +56,17 @@ pub fn learned(next: &[NextCheck], experience: &Experience) -> Vec<NextCheck> {
     in_order(next.iter().map(|next| next.clone().after(experience)).collect())
 }
 
-fn in_order(mut next: Vec<NextCheck>) -> Vec<NextCheck> {
-    next.sort_by(|a, b| b.worth().total_cmp(&a.worth()));
-    next
+fn in_order(next: Vec<NextCheck>) -> Vec<NextCheck> {
+    greatest_first(next, NextCheck::worth)
 }
 
-/// A look that is held against numbers from memory alone seldom settles anything: it breaks only far outside. Stated defaults, usual
-/// practice.
+/// A reading that is held against a number from memory seldom settles anything: it breaks only far outside. Stated defaults, usual practice.
 fn chance_that_it_tells(check: &Check) -> f64 {
-    let is_from_memory = |clause: &Clause| {
+    let is_measured = check.asks.first().is_some_and(|question| matches!(question.ask, Ask::Measure { .. }));
+    let is_recalled = check.against.first().is_some_and(|clause| {
         matches!(clause.provenance, Provenance::MemoryHigh | Provenance::MemoryMedium | Provenance::MemoryLow)
-    };
-    if check.against.iter().all(is_from_memory) { 0.2 } else { 0.9 }
+    });
+    if is_measured && is_recalled { 0.2 } else { 0.9 }
 }
 
 fn candidate(check: &'static Check, unanswered: &[(&'static Question, Target)]) -> Option<NextCheck> {

@@ -24,8 +24,10 @@ pub struct View<'a> {
 impl<'a> View<'a> {
     /// Indexes an examination and reads what is printed on the sample.
     pub fn new(examination: &'a Examination) -> Self {
-        let answers: BTreeMap<_, _> =
-            examination.answers.iter().map(|a| ((a.question.key, a.target), &a.answer)).collect();
+        let mut answers = BTreeMap::new();
+        for answered in &examination.answers {
+            answers.insert((answered.question.key, answered.target), &answered.answer);
+        }
         let printed = |question: &Question, target| match answers.get(&(question.key, target)) {
             Some(Answer::Printed(print)) => Some(print.as_str()),
             _ => None,

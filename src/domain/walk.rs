@@ -23,16 +23,14 @@ pub fn places(view: &View) -> Vec<Place> {
 /// Every question that is asked of this sample with what is at hand, in order, and what each is asked of.
 pub fn asked(view: &View) -> Vec<(&'static Question, Target)> {
     let places = places(view);
-    let mut asked: Vec<&'static Question> = places
+    let asked: Vec<&'static Question> = places
         .iter()
         .flat_map(|place| check::questions().filter(move |question| question.place == *place))
         .filter(|question| question.needs <= view.equipment() && (question.when)(view))
         .collect();
-    asked.sort_by_key(|question| question.stage);
-    asked
-        .into_iter()
-        .flat_map(|question| question.targets(view).into_iter().map(move |target| (question, target)))
-        .collect()
+    let of_stage = |stage| asked.iter().copied().filter(move |question| question.stage == stage);
+    let asked = [Stage::Whole, Stage::Cut, Stage::Lesser].into_iter().flat_map(of_stage);
+    asked.flat_map(|question| question.targets(view).into_iter().map(move |target| (question, target))).collect()
 }
 
 /// Those that have no answer yet.

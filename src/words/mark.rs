@@ -103,3 +103,9 @@ pub fn blank() -> Record {
         photos: Vec::new(),
     }
 }
+
+/// A point of time as a number that grows with it, for putting samples in order: the digits down to the second, without the zone.
+pub fn moment(rfc3339: &str) -> f64 {
+    let digits: String = rfc3339.chars().filter(char::is_ascii_digit).take(14).collect();
+    digits.parse().unwrap_or_default()
+}

@@ -9,6 +9,7 @@ mod copper;
 mod inside;
 mod live;
 mod marking;
+mod next;
 mod plug;
 mod properties;
 mod readings;

@@ -1,6 +1,6 @@
 //! Instruments against their specifications, and what readings of one instrument have in common.
 
-use plugwary::domain::instrument::Instrument;
+use plugwary::domain::instrument::{Accuracy, Instrument, OwnInstrument};
 use plugwary::domain::quantity::{Amount, ElectricalResistance, Length, Measurand, Unit, ohms_per_kilometre};
 use plugwary::domain::reading::{Reading, Shown};
 use plugwary::domain::uncertainty::{Correlation, combine_correlated, combine2};
@@ -92,4 +92,20 @@ fn only_a_part_of_the_reading_is_common_to_two_readings() {
     let calliper = reading(7.0, 0.01, Unit::Millimetre, Instrument::DigitalCalliper);
     assert_eq!(calliper.correlation_with::<Length>(&calliper), Correlation::NONE);
     assert_eq!(calliper.correlation_with::<ElectricalResistance>(&calliper), Correlation::NONE, "no resistance at all");
+}
+
+/// A maker's 0.5 % + 2 digits at 0.83 Ω in steps of 0.01 Ω: half-width 0.00415 + 0.02 = 0.02415, u = √((0.02415/√3)² + (0.01/√12)²) =
+/// 0.014239 (GUM 4.3.7, by hand).
+#[test]
+fn own_instrument_goes_before_its_type() {
+    let accuracy = Accuracy { of_reading: 0.005, digits: 2.0, fixed: (0.0, Unit::Ohm) };
+    let own = OwnInstrument { name: "the blue one".to_owned(), accuracy };
+    let reading = Reading { own: Some(own.clone()), ..resistance(0.83, 0.01, Instrument::HandMeter) };
+    let measured = reading.measured::<ElectricalResistance>().expect("a number");
+    near("u of the owner's meter", measured.u.base(), 0.014_239, 1e-6);
+    // A fixed amount counts in its own unit.
+    let accuracy = Accuracy { of_reading: 0.0, digits: 0.0, fixed: (10.0, Unit::Milliohm) };
+    let fixed = Reading { own: Some(OwnInstrument { accuracy, ..own }), ..reading };
+    let u = libm::hypot(0.01 / libm::sqrt(3.0), 0.01 / libm::sqrt(12.0));
+    near("u of a fixed amount", fixed.measured::<ElectricalResistance>().expect("a number").u.base(), u, 1e-12);
 }

@@ -89,8 +89,8 @@ impl Claims {
                 None => ratings.push((ClaimPlace::Flex, own)),
             }
         }
-        ratings.sort_by_key(|(place, _)| *place);
-        Self { ratings }
+        let of_place = |place| ratings.iter().filter(move |(of, _)| *of == place).cloned();
+        Self { ratings: ClaimPlace::ALL.into_iter().flat_map(of_place).collect() }
     }
 
     /// Each place that states anything, weakest evidence first.

@@ -7,11 +7,12 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::{Samples, Unreadable};
+use crate::domain::order::greatest_first;
 use crate::domain::question::{Question, Target};
 use crate::record::{self, Photo, Record};
 use crate::screens::platform::{file, lifecycle, tabs};
 use crate::store::{self, Draft, IndexedDb, Store};
-use crate::words::faults;
+use crate::words::{faults, mark};
 
 impl Samples {
     /// Reads what is stored: at the start, and when another window has changed it.
@@ -51,12 +52,15 @@ impl Samples {
         let here = self.records.get_untracked();
         let is_newer = |id: &str| self.writes.with_value(|writes| writes.is_newer(id, since));
         let mut records: Vec<Record> = here.iter().filter(|known| is_newer(&known.id)).cloned().collect();
-        let here: BTreeMap<&str, &Record> = here.iter().map(|known| (known.id.as_str(), known)).collect();
+        let mut known: BTreeMap<&str, &Record> = BTreeMap::new();
+        for record in &here {
+            known.insert(&record.id, record);
+        }
         let mut unreadable = Vec::new();
         for (id, json) in stored.into_iter().filter(|(id, _)| !is_newer(id)) {
             match record::read(&json) {
                 Ok(record) => {
-                    if here.get(record.id.as_str()).is_some_and(|known| **known != record) {
+                    if known.get(record.id.as_str()).is_some_and(|known| **known != record) {
                         self.forget_steps(&record.id);
                     }
                     records.push(record);
@@ -64,8 +68,7 @@ impl Samples {
                 Err(fault) => unreadable.push(Unreadable { id, why: faults::unreadable_sample(&fault), json }),
             }
         }
-        records.sort_by(|a, b| b.changed.cmp(&a.changed));
-        self.records.set(records);
+        self.records.set(greatest_first(records, |record| mark::moment(&record.changed)));
         self.unreadable.set(unreadable);
     }
 

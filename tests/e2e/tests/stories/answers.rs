@@ -136,6 +136,6 @@ pub const LETHAL_WITH_GOOD_PRINT: Script = &[
     ("cores-joined", Read("70 mΩ\n", "four-wire-meter")),
     ("reference-wire", One("none")),
     ("strand-count", Type("7\n")),
-    ("one-strand-width", Type("0,20\n")),
+    ("one-strand-width", Read("0,20\n", "digital-calliper")),
     ("core-scrape", One("silver-then-red")),
 ];

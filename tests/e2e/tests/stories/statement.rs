@@ -120,6 +120,7 @@ async fn sample_is_found_thrown_away_and_brought_back() -> Result<()> {
     phone.screenshot("deleted").await?;
     phone.tap("#undo-delete").await?;
     phone.wait_for_text(".sample b", "attic").await?;
+    phone.wait_until(&format!("{STORED}.then((count) => count === 2)")).await?;
     phone.reload().await?;
     phone.wait_for_text(".sample b", "attic").await?;
     phone.tap(".sample").await?;
