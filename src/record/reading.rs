@@ -42,8 +42,8 @@ fn own_to_v1(own: &OwnInstrument) -> v1::OwnInstrument {
 /// The percent that a fraction was made of, without the digits that dividing by a hundred has left.
 fn percent_of(fraction: f64) -> f64 {
     let near = 100.0 * fraction;
-    let short = (0..17).filter_map(|decimals| format!("{near:.decimals$e}").parse::<f64>().ok());
-    short.into_iter().find(|short| short / 100.0 == fraction).unwrap_or(near)
+    let mut short = (0..17).filter_map(|decimals| format!("{near:.decimals$e}").parse::<f64>().ok());
+    short.find(|short| (short / 100.0).to_bits() == fraction.to_bits()).unwrap_or(near)
 }
 
 /// The shortest number that is the amount when it stands beside the unit, as it was when somebody typed it.

@@ -184,46 +184,11 @@ pub const QUESTIONS: &[QuestionWords] = &[
 
 /// Words of the checks.
 pub const CHECKS: &[CheckWords] = &[
-    CheckWords {
-        code: "core-resistance-high",
-        wrong: "cores with too little conductor",
-        why: "Thin or poor metal gets hot under load, and a thin earth core can burn open before the fuse does: what you touch then stays live.",
-        settles: "Read every core with a four-wire meter on a piece as long as you have, with its length and the room’s temperature.",
-    },
-    CheckWords {
-        code: "overheats-at-claim",
-        wrong: "a flex too hot at the current it claims",
-        why: "Above 70 °C the plastic softens; hotter still, it melts and can catch fire. Coiled or covered, a flex gets hotter than any figure here.",
-        settles: "Read the brown and the blue core with a four-wire meter, and measure the flex across with a calliper.",
-    },
-    CheckWords {
-        code: "metal-not-copper",
-        wrong: "cores of some other metal than copper",
-        why: "Aluminium under a skin of copper heats more, breaks when it is bent and works loose in terminals. Steel carries hardly anything.",
-        settles: "Try a magnet, scrape a strand, then weigh the bare metal of one core or measure ten strands side by side.",
-    },
-    CheckWords {
-        code: "strand-area-short",
-        wrong: "strands with less metal than promised",
-        why: "Less metal carries less. The rules count resistance and not area, so this is a hint only.",
-        settles: "Count the strands of one core and measure ten of them side by side.",
-    },
-    CheckWords {
-        code: "mass-below-copper-promised",
-        wrong: "a core lighter than its copper would be",
-        why: "Aluminium weighs a third of copper, so a light core is seldom copper, or there is little of it.",
-        settles: "Strip one whole core and weigh the bare metal on a scale with fine steps.",
-    },
-    CheckWords {
-        code: "volt-drop-high",
-        wrong: "a flex that loses much of the voltage",
-        why: "What is lost on the way turns into heat, and motors and heaters at the far end run badly.",
-        settles: "Measure the flex and read its cores.",
-    },
-    CheckWords {
-        code: "readings-inconsistent",
-        wrong: "readings of the cores that do not agree",
-        why: "A slip or a bad clip could condemn a sound flex or clear a bad one. This is a doubt about the readings and not about the flex.",
-        settles: "Clean the ends, clip on again and read every core once more, then all of them joined, then a wire of known size.",
-    },
+    CheckWords { code: "core-resistance-high", wrong: "cores with too little conductor" },
+    CheckWords { code: "overheats-at-claim", wrong: "a flex too hot at the current it claims" },
+    CheckWords { code: "metal-not-copper", wrong: "cores of some other metal than copper" },
+    CheckWords { code: "strand-area-short", wrong: "strands with less metal than promised" },
+    CheckWords { code: "mass-below-copper-promised", wrong: "a core lighter than its copper would be" },
+    CheckWords { code: "volt-drop-high", wrong: "a flex that loses much of the voltage" },
+    CheckWords { code: "readings-inconsistent", wrong: "readings of the cores that do not agree" },
 ];

@@ -15,7 +15,7 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
     let place = |place: ClaimPlace| which::which(Target::Claim(place), kind);
     match &finding.judgement.reason {
         Reason::Answered { .. } | Reason::Measured | Reason::NothingWrongAnswered | Reason::FitsTheClaim => {
-            words.why.to_owned()
+            words.why().to_owned()
         }
         Reason::NotAsked => "Nobody looked.".to_owned(),
         Reason::CouldNotTell => "Somebody looked and could not tell.".to_owned(),
@@ -47,20 +47,20 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             capital(&place(*at)),
             number::amount(*claim),
             number::amount(*limit),
-            words.why
+            words.why()
         ),
         Reason::FlexShort { place: at, claim, limit, warmth } => format!(
             "{} states {}; it should be at least {}. {}{}",
             capital(&place(*at)),
             number::amount(*claim),
             number::amount(*limit),
-            words.why,
+            words.why(),
             copper_reason::warmth(warmth)
         ),
-        Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why),
-        Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why),
+        Reason::NowhereStated => format!("It is stated nowhere that was looked at. {}", words.why()),
+        Reason::FlexType { designation } => format!("The flex says it is {designation}. {}", words.why()),
         Reason::OutOfRange if finding.outcome() == Conformity::Nonconforming => {
-            format!("The instrument showed no path at all. {}", words.why)
+            format!("The instrument showed no path at all. {}", words.why())
         }
         Reason::OutOfRange => "The reading is outside what the instrument can show.".to_owned(),
         Reason::CoresMeasured { room, explanation, danger, fault } => {
@@ -75,19 +75,19 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             copper_reason::metals(candidates, *contradict, *next, *stands)
         }
         Reason::NotAmong { question, answer } => match question::by_id(question).and_then(|q| q.answer(answer)) {
-            Some(missing) => format!("Missing: {}. {}", missing.answer, words.why),
-            None => words.why.to_owned(),
+            Some(missing) => format!("Missing: {}. {}", missing.answer, words.why()),
+            None => words.why().to_owned(),
         },
         Reason::FuseAgainst { fuse: Some(fuse), limit } => format!(
             "The fuse is rated {}; it should be no more than {}. {}",
             number::amount(*fuse),
             number::amount(*limit),
-            words.why
+            words.why()
         ),
         Reason::FuseAgainst { fuse: None, limit } => {
-            format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why)
+            format!("The fuse should be rated no more than {}. {}", number::amount(*limit), words.why())
         }
-        Reason::Reads { print } => format!("It reads “{print}”. {}", words.why),
+        Reason::Reads { print } => format!("It reads “{print}”. {}", words.why()),
         Reason::CrossChecked(checks) => cross_check::said(checks),
         Reason::PolesOpenWhenDead => {
             "An RCD, a timer or electronics may keep the lead’s poles open while it is dead. Silence then proves nothing."
@@ -119,7 +119,7 @@ pub const fn label(finding: &Finding) -> &'static str {
 
 /// What would settle a finding that could not be told; empty for the others.
 pub fn settles(finding: &Finding) -> &'static str {
-    if finding.outcome() == Conformity::Inconclusive { check::of(finding.code).settles } else { "" }
+    if finding.outcome() == Conformity::Inconclusive { check::of(finding.code).settles() } else { "" }
 }
 
 /// What was found, its doubt, the limit, and the chance that it keeps it; values of which the same is to be said share a line.

@@ -158,11 +158,25 @@ fn help_is_for_questions_that_are_asked_and_for_each_once() {
 }
 
 #[test]
+fn what_is_said_later_of_checks_is_for_checks_that_are_made_and_for_each_once() {
+    let later = include_str!("../../src/words/checks.txt");
+    let codes: Vec<&str> = later.trim_end().split("\n\n").filter_map(|check| check.lines().next()).collect();
+    for code in &codes {
+        assert!(check::by_code(code).is_some(), "words for {code}, which nobody checks");
+    }
+    assert_eq!(codes.iter().collect::<BTreeSet<_>>().len(), codes.len());
+}
+
+#[test]
 fn every_check_has_words() {
     for check in check::all() {
         let words = words::check::of(check.code);
         assert_eq!(words.code, check.code, "{} has no words", check.code);
-        assert!(!words.wrong.is_empty() && !words.why.is_empty() && !words.settles.is_empty(), "{}", check.code);
+        assert!(
+            !words.wrong.is_empty() && words.why().ends_with('.') && words.settles().ends_with('.'),
+            "{}",
+            check.code
+        );
     }
     for words in words::check::all() {
         assert!(check::by_code(words.code).is_some(), "words for {}, which nobody checks", words.code);

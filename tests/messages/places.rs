@@ -57,8 +57,8 @@ fn asked(question: &Question) -> String {
 fn judged(check: &Check) -> String {
     let words = check_words::of(check.code);
     let mut told = format!("{} [{}, {}]\n", words.wrong, check.code, verdict::severity(check.severity));
-    line(&mut told, "why", words.why);
-    line(&mut told, "settles", words.settles);
+    line(&mut told, "why", words.why());
+    line(&mut told, "settles", words.settles());
     for held_against in check.against {
         line(&mut told, "against", &clause::citation(held_against));
     }

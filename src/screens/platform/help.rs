@@ -1,4 +1,4 @@
-//! The text of all help, fetched when somebody asks for it. It is one of the app's files: without a network it comes from the copy that is kept.
+//! Texts that are fetched when they are wanted. They are among the app's files: without a network they come from the copy that is kept.
 
 use js_sys::Promise;
 use wasm_bindgen::{JsCast, JsValue};
@@ -6,12 +6,15 @@ use wasm_bindgen_futures::JsFuture;
 
 use super::function;
 
-const FILE: &str = "/help.txt";
+/// How to look, and why.
+pub const HELP: &str = "/help.txt";
+/// Why the breaks of checks matter, and what would settle them.
+pub const CHECKS: &str = "/checks.txt";
 
-/// The text; `None` where it cannot be had.
-pub async fn text() -> Option<String> {
+/// The text of a file; `None` where it cannot be had.
+pub async fn text(file: &str) -> Option<String> {
     let window: JsValue = web_sys::window()?.into();
-    let asked: Promise = function(&window, "fetch")?.call1(&window, &FILE.into()).ok()?.dyn_into().ok()?;
+    let asked: Promise = function(&window, "fetch")?.call1(&window, &file.into()).ok()?.dyn_into().ok()?;
     let answer = JsFuture::from(asked).await.ok()?;
     let read: Promise = function(&answer, "text")?.call0(&answer).ok()?.dyn_into().ok()?;
     JsFuture::from(read).await.ok()?.as_string()

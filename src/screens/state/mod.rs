@@ -6,7 +6,7 @@ use std::rc::Rc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use super::platform::{clock, file, ids, persist, photo, tabs};
+use super::platform::{clock, file, help, ids, persist, photo, tabs};
 use crate::domain::assess::{RuleBook, assess};
 use crate::domain::examination::{Answer, Examination};
 use crate::domain::experience::Experience;
@@ -16,7 +16,7 @@ use crate::domain::view::View;
 use crate::domain::walk;
 use crate::record::{self, Photo, Record};
 use crate::store::{Draft, IndexedDb, settings};
-use crate::words::{faults, screens as words};
+use crate::words::{check, faults, screens as words};
 
 mod notice;
 mod saving;
@@ -35,6 +35,7 @@ pub struct Samples {
     steps: RwSignal<BTreeMap<String, Vec<Examination>>>,
     notices: RwSignal<Vec<(usize, Notice)>, LocalStorage>,
     open_sample: RwSignal<Option<String>>,
+    has_all_words: RwSignal<bool>,
     unreadable: RwSignal<Vec<Unreadable>>,
     /// What is half typed, by its key.
     drafts: StoredValue<BTreeMap<String, Draft>>,
@@ -61,14 +62,29 @@ impl Samples {
             steps: RwSignal::new(BTreeMap::new()),
             notices: RwSignal::new_local(Vec::new()),
             open_sample: RwSignal::new(None),
+            has_all_words: RwSignal::new(false),
             unreadable: RwSignal::new(Vec::new()),
             drafts: StoredValue::default(),
             writes: StoredValue::default(),
             database: StoredValue::new_local(None),
         };
         spawn_local(samples.load());
+        spawn_local(samples.load_words());
         tabs::on_change(move || spawn_local(samples.load()));
         samples
+    }
+
+    /// Fetches the words that the first screen does without; whatever is shown is said anew with them.
+    async fn load_words(self) {
+        if let Some(text) = help::text(help::CHECKS).await {
+            check::provide(text);
+            self.has_all_words.set(true);
+        }
+    }
+
+    /// Whether the words are there that the first screen does without.
+    pub fn has_all_words(self) -> bool {
+        self.has_all_words.get()
     }
 
     fn show_example_at_first_start(self) {

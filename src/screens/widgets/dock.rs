@@ -208,7 +208,7 @@ fn HelpOf(
 ) -> impl IntoView {
     let help = RwSignal::new(None);
     spawn_local(async move {
-        let all = platform::help::text().await.unwrap_or_default();
+        let all = platform::help::text(platform::help::HELP).await.unwrap_or_default();
         let found = help::find(&all, question.id);
         help.set(Some(found.map_or_else(|| vec![screens::NO_HELP.to_owned()], |help| vec![help.look, help.why])));
     });

@@ -7,6 +7,7 @@ use crate::domain::assess::Assessment;
 use crate::domain::finding::Finding;
 use crate::domain::sample::Kind;
 use crate::record::{Photo, Record};
+use crate::screens::state::Samples;
 use crate::words::statement::{Bar, Sentence, homeless, sentences};
 use crate::words::{check, clause, favour, reason, screens, verdict};
 
@@ -20,7 +21,10 @@ pub fn Statement(
     /// Where the dock stands; a tapped sentence moves it.
     at: RwSignal<At>,
 ) -> impl IntoView {
+    let samples = expect_context::<Samples>();
     move || {
+        // The statement is made anew once the reasons can be said.
+        samples.has_all_words();
         let record = record.get();
         let assessment = assessment.get();
         let kind = record.examination.sample.kind;
