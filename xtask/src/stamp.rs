@@ -39,6 +39,7 @@ pub fn run_as_hook() -> Result<ExitCode, Trouble> {
 /// # Errors
 /// When a file cannot be read or written, or lacks the place for its stamp.
 pub fn stamp(folder: &Path) -> Result<(), Trouble> {
+    strip_scripts(folder)?;
     let version = version(folder)?;
     fill(&folder.join(PAGE), UNVERSIONED_PAGE, &UNVERSIONED_PAGE.replace("development", &version))?;
     let mut list = String::new();
@@ -49,6 +50,24 @@ pub fn stamp(folder: &Path) -> Result<(), Trouble> {
     let worker = folder.join(WORKER);
     fill(&worker, UNVERSIONED_WORKER, &UNVERSIONED_WORKER.replace("development", &version))?;
     fill(&worker, NO_FILES, &NO_FILES.replace("[]", &format!("[{list}\n]")))
+}
+
+/// Takes comments and indentation out of the scripts that wasm-bindgen has written: a phone has no use for them.
+fn strip_scripts(folder: &Path) -> Result<(), Trouble> {
+    let is_written = |file: &&String| file.ends_with(".js") && folder.join(file.replace(".js", "_bg.wasm")).exists();
+    for file in files(folder)?.iter().filter(is_written) {
+        let path = folder.join(file);
+        let script = String::from_utf8(read(&path)?).map_err(|trouble| format!("{}: {trouble}", path.display()))?;
+        fs::write(&path, stripped(&script)).map_err(|trouble| format!("cannot write {}: {trouble}", path.display()))?;
+    }
+    Ok(())
+}
+
+/// A script without the lines that are comments and without indentation. It must have no text over several lines; wasm-bindgen writes none.
+fn stripped(script: &str) -> String {
+    let lines = script.lines().map(str::trim_start);
+    let code = lines.filter(|line| !line.is_empty() && !["/*", "*", "//"].iter().any(|mark| line.starts_with(mark)));
+    code.flat_map(|line| [line, "\n"]).collect()
 }
 
 /// Whether a file is kept for use without a network: not the worker itself, nor what only a programmer reads.
@@ -142,6 +161,18 @@ mod tests {
             assert!(worker.contains(&format!("  ['/{file}', '{integrity}'],\n")), "{worker}");
         }
         assert!(!worker.contains("'/sw.js'"), "{worker}");
+    }
+
+    #[test]
+    fn comments_of_a_generated_script_are_left_out_and_others_are_kept() {
+        let folder = build("strip", "p {}");
+        let script = "/**\n * Adds.\n */\nfunction add(a) {\n    // one more\n    return a\n        + 1; // stays\n}\n";
+        for (file, text) in [("app.js", script), ("app_bg.wasm", "wasm"), ("own.js", script)] {
+            fs::write(folder.join(file), text).unwrap();
+        }
+        stamp(&folder).unwrap();
+        assert_eq!(text(&folder, "app.js"), "function add(a) {\nreturn a\n+ 1; // stays\n}\n");
+        assert_eq!(text(&folder, "own.js"), script);
     }
 
     #[test]
