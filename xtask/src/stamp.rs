@@ -54,7 +54,8 @@ pub fn stamp(folder: &Path) -> Result<(), Trouble> {
 
 /// Takes comments and indentation out of the scripts that wasm-bindgen has written: a phone has no use for them.
 fn strip_scripts(folder: &Path) -> Result<(), Trouble> {
-    let is_written = |file: &&String| file.ends_with(".js") && folder.join(file.replace(".js", "_bg.wasm")).exists();
+    let is_written =
+        |file: &&String| file.strip_suffix(".js").is_some_and(|name| folder.join(format!("{name}_bg.wasm")).exists());
     for file in files(folder)?.iter().filter(is_written) {
         let path = folder.join(file);
         let script = String::from_utf8(read(&path)?).map_err(|trouble| format!("{}: {trouble}", path.display()))?;
