@@ -19,6 +19,7 @@ use plugwary::domain::view::View;
 use crate::bench::Bench;
 
 mod cross_check;
+mod cut_flex;
 mod fault;
 mod favour;
 mod metal;
