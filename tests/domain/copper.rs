@@ -22,6 +22,7 @@ mod cross_check;
 mod cut_flex;
 mod fault;
 mod favour;
+mod heat_of_flex;
 mod metal;
 
 fn bench() -> Bench {
