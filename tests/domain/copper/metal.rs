@@ -211,6 +211,25 @@ fn strands_are_longer_than_their_core() {
     assert!((found.value.value - 1.02).abs() < 1e-12 && (found.u.value - 0.010_99).abs() < 1e-5, "{found:?}");
 }
 
+/// What a strand shows, with a magnet that found nothing (usual practice): red all the way or under silver is copper's, silver under red clad
+/// aluminium's, silver all the way aluminium's, yellow brass's.
+#[test]
+fn every_colour_of_a_scrape_speaks_for_its_metal() {
+    for (colour, likeliest) in [
+        ("red", Metal::Copper),
+        ("silver-then-red", Metal::Copper),
+        ("red-then-silver", Metal::CladAluminium15),
+        ("silver", Metal::Aluminium),
+        ("yellow", Metal::Brass),
+    ] {
+        let scraped = bench().one(metal::MAGNET, "none").one(metal::SCRAPE, colour);
+        let Reason::Metals { candidates, .. } = scraped.finding("metal-not-copper").unwrap().judgement.reason else {
+            panic!("metals are named")
+        };
+        assert_eq!(candidates.first().map(|best| best.metal), Some(likeliest), "{colour}");
+    }
+}
+
 /// No strand, no width and no mass are slips of the pen; one strand is a wire.
 #[test]
 fn nothing_counted_or_weighed_is_no_core() {
