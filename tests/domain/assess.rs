@@ -1,13 +1,14 @@
 //! What an assessment counts and lists: looked at by place, dangers not tested, what withdraws the live place, order.
 
 use plugwary::domain::assess::{Assessment, Tally};
+use plugwary::domain::check::inside::opening;
 use plugwary::domain::check::live::in_use;
 use plugwary::domain::check::plug::{fuse, pin_size};
 use plugwary::domain::check::sockets::connector;
 use plugwary::domain::check::{self, was_made};
 use plugwary::domain::facts;
 use plugwary::domain::finding::Bearing::{Decides, IsOnlyTold};
-use plugwary::domain::finding::Conformity::{Conforms, Inconclusive, Nonconforming};
+use plugwary::domain::finding::Conformity::{Conforms, Inconclusive, Nonconforming, NotExamined};
 use plugwary::domain::finding::Severity::{Breach, Danger};
 use plugwary::domain::instrument::Instrument;
 use plugwary::domain::quantity::Unit;
@@ -149,4 +150,31 @@ fn among_equals_what_decides_comes_before_what_is_only_told() {
     let codes: Vec<&str> = bench.assessed().findings.iter().map(|finding| finding.code).collect();
     let place = |code| codes.iter().position(|found| *found == code);
     assert!(place("pin-length-off") < place("pin-thickness-off"), "{codes:?}");
+}
+
+/// *Look next* weighs chance × severity ÷ minutes, a danger 10, a breach 3, a bad sign a half (stated defaults, usual practice): no fuse 15 %
+/// in 0.3 minutes, no maker on the flex 25 % in 0.3, readings that cannot all be right 10 % in 2.
+#[test]
+fn look_next_weighs_chance_severity_and_minutes() {
+    let next = Bench::lead(Meters).one(facts::MAY_CUT, "yes").assessed().next;
+    let worth = |code| next.iter().find(|next| next.code == code).map(|next| next.worth);
+    let near = |found: Option<f64>, wanted: f64| found.is_some_and(|found| (found - wanted).abs() < 1e-9);
+    assert!(near(worth("fuse-missing"), 15.0 * 10.0 / 0.3), "{:?}", worth("fuse-missing"));
+    assert!(near(worth("flex-maker-missing"), 25.0 * 3.0 / 0.3), "{:?}", worth("flex-maker-missing"));
+    assert!(near(worth("readings-inconsistent"), 10.0 * 0.5 / 2.0), "{:?}", worth("readings-inconsistent"));
+    assert!(next.is_sorted_by(|one, another| one.worth >= another.worth));
+}
+
+/// What is asked of a cut flex waits for whether it may be cut, and then begins with the room; nothing else waits for it.
+#[test]
+fn look_next_leads_to_the_question_that_opens_the_way() {
+    let question =
+        |bench: &Bench, code| bench.assessed().next.iter().find(|next| next.code == code).map(|n| n.question);
+    let whole = Bench::lead(Meters);
+    assert_eq!(question(&whole, "core-resistance-high"), Some("may-cut"));
+    assert_eq!(question(&whole.clone().one(facts::MAY_CUT, "yes"), "core-resistance-high"), Some("room-temperature"));
+    assert_eq!(question(&whole.clone().one(facts::MAY_CUT, "no"), "core-resistance-high"), None);
+    let shut = whole.one(opening::OPENED, "stays-closed");
+    assert_eq!(shut.outcome("scorched-inside"), NotExamined);
+    assert_eq!(question(&shut, "scorched-inside"), None);
 }

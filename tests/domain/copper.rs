@@ -19,8 +19,10 @@ use plugwary::domain::view::View;
 use crate::bench::Bench;
 
 mod cross_check;
+mod cut_flex;
 mod fault;
 mod favour;
+mod heat_of_flex;
 mod metal;
 
 fn bench() -> Bench {

@@ -35,6 +35,33 @@ fn instruments_know_their_doubt() {
     near("calliper", calliper.measured::<Length>().unwrap().u.base() * 1e3, 0.012, 0.0005);
 }
 
+/// The trade's ranges (memory-medium): calliper 0.02 mm to 0.03 mm, vernier 0.05 mm, hand meter 0.5 % to 1 % and 2 to 5 digits, four wires
+/// 0.1 % to 1 % and 0.1 mΩ, insulation tester 3 % to 10 %. Where the trade names none our working values stand: earth path 3 % and 3
+/// digits, scale 0.2 % and 1, tape 0.2 % and 5 mm, thermometer 2 K, touch current as insulation. By hand, half-width over √3 and step over
+/// √12 in squares: 0.2 Ω in steps of 1 mΩ are (6 + 3) mΩ, so 5.204 mΩ.
+#[test]
+fn every_instrument_has_the_doubt_of_its_kind() {
+    use Instrument::{
+        ContinuityTester, EarthPathTester, HandMeter, HandMeterNulled, InsulationTester, LeakageMeter, Scale, Tape,
+        Thermometer, VernierCalliper,
+    };
+    for (instrument, value, step, unit, u) in [
+        (EarthPathTester, 200.0, 1.0, Unit::Milliohm, 5.204),
+        (InsulationTester, 2.0, 0.01, Unit::Megohm, 0.075_11),
+        (LeakageMeter, 0.5, 0.01, Unit::Milliampere, 0.031_89),
+        (Scale, 13.1, 0.1, Unit::Gram, 0.078_37),
+        (Tape, 3.0, 0.001, Unit::Metre, 0.006_357),
+        (Thermometer, 20.0, 0.1, Unit::DegreeCelsius, 1.155_06),
+        (VernierCalliper, 7.0, 0.05, Unit::Millimetre, 0.032_27),
+        (HandMeter, 0.83, 0.01, Unit::Ohm, 0.021_35),
+        (HandMeterNulled, 0.83, 0.01, Unit::Ohm, 0.021_35),
+        (ContinuityTester, 12.0, 1.0, Unit::Ohm, 0.288_68),
+    ] {
+        let found = reading(value, step, unit, instrument).standard_uncertainty().unwrap().difference_in(unit).unwrap();
+        near_part(instrument.code(), found, u, 1e-3);
+    }
+}
+
 /// Half a step of the display is a part of its own (GUM F.2.2.1): a rule that may be wrong by 1 mm and is read in steps of 1 mm has
 /// u² = 1²/3 + 1²/12, that is 0.6455 mm; a calliper of 0.02 mm in steps of 0.01 mm 0.01190 mm.
 #[test]

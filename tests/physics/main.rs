@@ -18,3 +18,4 @@ mod instrument;
 mod metal;
 mod near;
 mod reference;
+mod signs;

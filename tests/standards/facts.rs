@@ -2,10 +2,11 @@
 
 use plugwary::domain::decision::Limit;
 use plugwary::domain::quantity::{Measurand, degrees_celsius};
-use plugwary::domain::quantity::{amperes, metres, millimetres, ohms, square_millimetres};
+use plugwary::domain::quantity::{amperes, metres, millimetres, ohms, square_millimetres, volts};
 use plugwary::domain::standard::adiabatic::{Melts, Withstand};
+use plugwary::domain::standard::cord_type::RatedVoltage;
 use plugwary::domain::standard::{
-    Provenance, awg, bs1362, bs7671_shock, en50678, gtin, iec60228, iec60320, iec60335_1, iec60479, marks,
+    Provenance, awg, bs1362, bs7671_shock, en50678, gtin, hd361, iec60228, iec60320, iec60335_1, iec60479, marks,
 };
 use uom::si::ratio::ratio;
 
@@ -105,7 +106,11 @@ fn supply_cords_of_appliances_are_as_printed() {
         let least = iec60335_1::least_area(amperes(current)).expect("the table has the row");
         assert_eq!((least.short, least.any_length), (square_millimetres(short), square_millimetres(any)));
     }
-    assert_eq!(iec60335_1::least_area(amperes(25.1)), None);
+    for (beyond, short, any) in [(3.01, 0.75, 0.75), (6.01, 0.75, 1.0), (10.01, 1.0, 1.5), (16.01, 2.5, 2.5)] {
+        let least = iec60335_1::least_area(amperes(beyond)).expect("the next row");
+        assert_eq!((least.short, least.any_length), (square_millimetres(short), square_millimetres(any)));
+    }
+    assert_eq!(iec60335_1::least_area(amperes(25.01)), None);
 }
 
 /// IEC 60320-1 (read): the number of a connector is that of its inlet less one.
@@ -178,5 +183,39 @@ fn check_digits_are_those_of_the_published_examples() {
     for (digits, check) in [("629104150021", 3), ("890400021003", 7), ("730001100001", 7), ("03600024145", 7)] {
         let digits: Vec<u8> = digits.bytes().map(|digit| digit - b'0').collect();
         assert_eq!(gtin::gtin_check_digit(&digits), check);
+    }
+}
+
+/// A letter is no digit, whatever it is worth in other systems of numbers; 4006381333931 is the usual example of GS1 (read).
+#[test]
+fn a_number_with_a_letter_is_no_number() {
+    assert_eq!(gtin::is_valid("4 006381 333931"), Some(true));
+    for printed in ["400638133393a", "40063813339A1", "400638133393", "40063813339312"] {
+        assert_ne!(gtin::is_valid(printed), Some(true), "{printed}");
+    }
+    assert_eq!(gtin::is_valid("400638133393a"), None);
+}
+
+/// HD 361, rated voltages (read; 600/1000 V memory-medium): core to earth, core to core. UL 62 gives one figure, 300 V (read).
+#[test]
+fn codes_of_voltage_have_their_two_figures() {
+    use hd361::VoltageCode::{Below300, V300V300, V300V500, V450V750, V600V1000};
+    for (code, to_earth, to_core) in
+        [(V300V300, 300.0, 300.0), (V300V500, 300.0, 500.0), (V450V750, 450.0, 750.0), (V600V1000, 600.0, 1000.0)]
+    {
+        assert_eq!(code.voltages(), Some((volts(to_earth), volts(to_core))));
+    }
+    assert_eq!(Below300.voltages(), None);
+    assert_eq!(RatedVoltage::V300.voltages(), Some((volts(300.0), volts(300.0))));
+}
+
+/// IEC 60228 Table 3 (read) begins at 0.5 mm², and the law of Annex A would cross nought at -230 °C: what is colder than -100 °C counts as
+/// that, 1/(1 - 0.004 × 120) = 1.923.
+#[test]
+fn the_smallest_flex_and_the_coldest_room_are_where_the_law_ends() {
+    assert_eq!(iec60228::class5_smallest(), square_millimetres(0.5));
+    assert_eq!(iec60228::class5_sizes().next(), Some(iec60228::class5_smallest()));
+    for celsius in [-100.0, -150.0, -270.0] {
+        near(iec60228::factor(degrees_celsius(celsius)).get::<ratio>(), 1.923, 0.0005);
     }
 }

@@ -88,6 +88,25 @@ fn a_pin_that_nobody_measured_leaves_the_check_unsettled() {
     }
 }
 
+/// A pin that nobody measured is as the standard has it (memory-high), with its whole tolerance as doubt: 6.35 ± 0.13, 7.925 ± 0.125 and
+/// 3.975 ± 0.075 mm. 28.58 mm over line and neutral are then 22.23 mm, √(0.0119² + 0.0751²) = 0.0760 mm; 28.20 mm from earth to the far
+/// side 28.20 - 3.9625 - 1.9875 = 22.25 mm, √(0.0119² + 0.0361² + 0.0217²) = 0.0437 mm.
+#[test]
+fn pins_nobody_measured_count_as_made() {
+    let bench = read(reads(pin_size::ACROSS, 28.58), pin_size::EARTH_TO_FAR_SIDE, 28.20);
+    let evidence = bench.finding("pin-spacing-off").expect("it applies").judgement.evidence;
+    let found: Vec<(f64, f64)> = evidence
+        .iter()
+        .filter_map(|evidence| evidence.value.in_unit(Unit::Millimetre).zip(evidence.u.difference_in(Unit::Millimetre)))
+        .collect();
+    let is_near =
+        |found: (f64, f64), wanted: (f64, f64)| (found.0 - wanted.0).abs() < 1e-9 && (found.1 - wanted.1).abs() < 5e-5;
+    assert!(
+        matches!(found[..], [live, earth] if is_near(live, (22.23, 0.0760)) && is_near(earth, (22.25, 0.0437))),
+        "{found:?}"
+    );
+}
+
 /// Pins of nominal size 22.23 mm apart (BS 1363-1, Figure 4a, read) measure 28.58 mm over line and neutral, and 28.18 mm from the far
 /// side of the earth pin to theirs.
 #[test]

@@ -97,6 +97,29 @@ fn without_a_claimed_size_the_flex_is_held_to_what_its_current_needs() {
     both_read_four_wire(&lead, 149.0).expect_break("earth-resistance-high", Danger);
 }
 
+/// The limit of this lead is 0.1585 Ω. Leads of a hand meter are up to 0.3 Ω (usual practice): 0.40 Ω may be theirs and are told to be, 0.60 Ω
+/// cannot be. Without leads the doubt is the reading's own, and of two sockets both are wanted first.
+#[test]
+fn leads_are_granted_and_said_to_be_on() {
+    let reads = |ohms| both_read(&lead(), (ohms, 0.001, Ohm), HandMeter);
+    reads(0.40).expect("earth-resistance-high", Inconclusive);
+    assert_eq!(reason(&reads(0.40), "earth-resistance-high"), Some(Reason::LeadsNotTakenOff));
+    reads(0.60).expect_break("earth-resistance-high", Danger);
+    let at_the_limit = both_read_four_wire(&lead(), 158.5);
+    assert_eq!(reason(&at_the_limit, "earth-resistance-high"), Some(Reason::Measured));
+    let one_socket = lead().reads(EARTH_RESISTANCE, SOCKETS[0], (0.40, 0.001, Ohm), HandMeter);
+    assert_eq!(reason(&one_socket, "earth-resistance-high"), Some(Reason::OnlySomeRead { read: 1, of: 2 }));
+}
+
+/// What was said of a connector's earth counts while the connector has one: two holes have none.
+#[test]
+fn a_connector_without_earth_has_no_earth_path_to_break() {
+    let open =
+        Bench::cord_set(HandTools).any(facts::READINGS_PREPARED, &PREPARED).one(connector::EARTH_PATH, "no-path");
+    open.clone().one(connector::PATTERN, "c13").expect_break("earth-open", Danger);
+    open.one(connector::PATTERN, "two-holes").expect("earth-open", NotExamined);
+}
+
 #[test]
 fn what_the_limit_needs_is_asked_for() {
     let no_size = ready(Meters).reads(facts::FLEX_LENGTH, Target::Sample, (3.0, 0.001, Metre), Tape);

@@ -4,8 +4,8 @@ use plugwary::domain::check::inside::{opening, parts};
 use plugwary::domain::check::readings::insulation::{INSULATION, INSULATION_TEST, OUTPUT_INSULATION};
 use plugwary::domain::facts;
 use plugwary::domain::finding::Conformity::{Conforms, Inconclusive, NotApplicable, NotExamined};
-use plugwary::domain::finding::Reason;
 use plugwary::domain::finding::Severity::{Breach, Danger};
+use plugwary::domain::finding::{Needed, Reason};
 use plugwary::domain::instrument::Instrument::{HandMeter, InsulationTester};
 use plugwary::domain::quantity::Amount;
 use plugwary::domain::quantity::Unit::Megohm;
@@ -70,7 +70,9 @@ fn the_wrong_voltage_never_clears() {
         assert_eq!(reason(&high, "insulation-low"), Some(Reason::WrongTestVoltage));
         reads(&ready(Meters), test, 0.2).expect_break("insulation-low", Danger);
     }
-    reads(&ready(Meters), "not-joined", 100.0).expect("insulation-low", Inconclusive);
+    let not_joined = reads(&ready(Meters), "not-joined", 100.0);
+    not_joined.expect("insulation-low", Inconclusive);
+    assert_eq!(reason(&not_joined, "insulation-low"), Some(Reason::Needs(Needed::ReadingsPrepared)));
     reads(&ready(Meters), "not-joined", 0.2).expect_break("insulation-low", Danger);
     let unsaid = ready(Meters).reads(INSULATION, Target::Sample, (100.0, 0.01, Megohm), InsulationTester);
     unsaid.expect("insulation-low", Inconclusive);
