@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::pages::{About, AllSamples, Instruments, MakeFile, NewSample, ThisSample};
+use super::pages::{About, AllSamples, MakeFile, NewSample, ThisSample};
 use super::state::Samples;
 use super::way::{Way, Ways};
 use super::widgets::Notices;
@@ -21,7 +21,6 @@ pub fn App() -> impl IntoView {
             Way::NewSample => view! { <NewSample /> }.into_any(),
             Way::Sample(id) => view! { <ThisSample id /> }.into_any(),
             Way::File(id) => view! { <MakeFile id /> }.into_any(),
-            Way::Instruments => view! { <Instruments /> }.into_any(),
             Way::About => view! { <About /> }.into_any(),
         }}
     }

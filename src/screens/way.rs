@@ -1,6 +1,6 @@
-//! The six addresses of the app, and the links between them.
+//! The five addresses of the app, and the links between them.
 //!
-//! `leptos_router` does far more, and would break the budget of the first load for six addresses without any nesting.
+//! `leptos_router` does far more, and would break the budget of the first load for five addresses without any nesting.
 
 use leptos::prelude::*;
 
@@ -17,8 +17,6 @@ pub enum Way {
     Sample(String),
     /// Its file.
     File(String),
-    /// Somebody's own instruments.
-    Instruments,
     /// What the app is.
     About,
 }
@@ -31,7 +29,6 @@ impl Way {
             Self::NewSample => "/new".to_owned(),
             Self::Sample(id) => format!("/sample/{id}"),
             Self::File(id) => format!("/sample/{id}/file"),
-            Self::Instruments => "/instruments".to_owned(),
             Self::About => "/about".to_owned(),
         }
     }
@@ -43,7 +40,6 @@ impl Way {
             ["new"] => Self::NewSample,
             ["sample", id] => Self::Sample((*id).to_owned()),
             ["sample", id, "file"] => Self::File((*id).to_owned()),
-            ["instruments"] => Self::Instruments,
             ["about"] => Self::About,
             _ => Self::AllSamples,
         }

@@ -171,24 +171,3 @@ pub fn lesser(n: usize) -> String {
     let things = if n == 1 { "one lesser thing" } else { &format!("{n} lesser things") };
     format!("Look at {things}: hints that decide nothing")
 }
-
-/// Link to one's own instruments.
-pub const OWN_INSTRUMENT: &str = "my own…";
-/// Heading of one's own instruments.
-pub const INSTRUMENTS: &str = "My instruments";
-/// What they are for.
-pub const INSTRUMENTS_ARE: &str = "Name an instrument of yours with the accuracy its maker states, and its readings carry that doubt. They stay on this device; a reading takes the numbers along.";
-/// Label of an instrument’s name.
-pub const INSTRUMENT_NAME: &str = "What do you call it?";
-/// Label of an instrument’s type.
-pub const INSTRUMENT_TYPE: &str = "What is it?";
-/// Label of the part of the reading.
-pub const PERCENT: &str = "Percent of the reading";
-/// Label of the digits.
-pub const DIGITS: &str = "Digits (steps of the last one; 0 if none)";
-/// Label of the fixed amount.
-pub const FIXED: &str = "A fixed amount on top (0 if none)";
-/// Adds an instrument.
-pub const ADD: &str = "Add it";
-/// Takes an instrument away.
-pub const REMOVE: &str = "remove";

@@ -2,14 +2,12 @@
 
 mod about;
 mod all_samples;
-mod instruments;
 mod make_file;
 mod new_sample;
 mod this_sample;
 
 pub use about::About;
 pub use all_samples::AllSamples;
-pub use instruments::Instruments;
 pub use make_file::MakeFile;
 pub use new_sample::NewSample;
 pub use this_sample::ThisSample;
