@@ -116,16 +116,6 @@ pub const LIVE_WITHDRAWN: &str = "Nothing is to be energised any more: a danger 
 /// Shown while samples are read.
 pub const READING: &str = "Reading what is stored…";
 
-/// What the app decides and what it does not, with the cautions: paragraphs of the page about it.
-pub const ABOUT_PARAGRAPHS: &[&str] = &[
-    "Plugwary helps you to look at a cheap mains product, one thing at a time, and says what is dangerous, what breaks a rule, what could not be told, and what nobody looked at.",
-    "It speaks of the one sample in your hands and of nothing else. It certifies nothing. “Nothing wrong seen” is not “safe”: it only says how much was looked at. Local rules and licensed practice come first.",
-    "Never put a sample of unknown quality into a live socket to try it. Keep it unplugged while you look, unless you are a competent person and the app says that this is the step for it. Never push anything metal into a socket.",
-    "A plug that was cut off its flex can kill: take the fuse out and destroy it at once. Something hot, scorched or buzzing in use is switched off at the consumer unit, not pulled out.",
-    "What you enter stays on this device, in this browser. Nothing is sent anywhere. If the browser’s data is cleared, it is gone: make a file of what you want to keep.",
-    "The limits come from published standards, most of them read in secondary copies, some quoted from memory. Each finding names its source and says where a rule or number is quoted from memory.",
-];
-
 /// Refers to a count of photos.
 pub fn photos(n: usize) -> String {
     match n {

@@ -17,7 +17,8 @@ const LOADS: [Load; 2] = [
 ];
 
 /// Files that are not fetched for the first screen, and why.
-const LATER: [(&str, &str); 7] = [
+const LATER: [(&str, &str); 8] = [
+    ("about.txt", "it is fetched with the page about the app"),
     ("checks.txt", "it is fetched once the first screen stands"),
     ("help.txt", "it is fetched when somebody asks for help"),
     ("limits.html", "it is a page of its own that one opens by a link"),

@@ -6,6 +6,8 @@ use wasm_bindgen_futures::JsFuture;
 
 use super::function;
 
+/// What the app decides and what it does not, with the cautions: a paragraph a line.
+pub const ABOUT: &str = "/about.txt";
 /// How to look, and why.
 pub const HELP: &str = "/help.txt";
 /// Why the breaks of checks matter, and what would settle them.
