@@ -110,7 +110,7 @@ fn rules(page: &mut Markup, heading: &str, means: &str, clauses: &[Clause]) {
 }
 
 fn citing(clause: &Clause) -> impl Iterator<Item = &'static Check> {
-    check::all().filter(move |check| check.against.contains(&clause))
+    check::all().filter(move |check| check.against.contains(clause))
 }
 
 fn practice(page: &mut Markup) {
@@ -118,7 +118,7 @@ fn practice(page: &mut Markup) {
     for limit in registry::all().filter(|limit| is_practice(&limit.clause)) {
         limit_of(page, limit);
     }
-    let faults = check::all().filter(|check| check.against.iter().any(|clause| is_practice(clause)));
+    let faults = check::all().filter(|check| check.against.iter().any(is_practice));
     list(page, words::PRACTICE_FAULTS, faults.map(|check| reason::capital(check_words::of(check.code).wrong)));
 }
 

@@ -97,7 +97,7 @@ fn every_limit_and_every_check_name_each_other() {
         assert!(!published.decides.is_empty(), "{} decides nothing", published.code);
         for code in published.decides {
             let check = check::by_code(code).unwrap_or_else(|| panic!("{}: no check {code}", published.code));
-            let is_cited = check.against.contains(&&published.clause) || is_practice(&published.clause);
+            let is_cited = check.against.contains(&published.clause) || is_practice(&published.clause);
             assert!(is_cited, "{code} uses {} and does not cite it", published.code);
         }
     }
@@ -107,7 +107,7 @@ fn every_limit_and_every_check_name_each_other() {
 #[test]
 fn every_clause_that_a_check_cites_is_on_the_page() {
     for check in check::all() {
-        for clause in check.against.iter().copied().filter(|clause| !is_practice(clause)) {
+        for clause in check.against.iter().filter(|clause| !is_practice(clause)) {
             let is_limit = registry::all().any(|limit| limit.clause == *clause && limit.decides.contains(&check.code));
             let is_listed = registry::RULES.contains(clause) || registry::MODELS.contains(clause);
             assert!(is_limit || is_listed, "{} cites {clause:?}", check.code);

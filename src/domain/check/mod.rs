@@ -41,7 +41,7 @@ pub struct Check {
     /// The questions that inform it, the most telling first.
     pub asks: &'static [&'static Question],
     /// What it is held against, in whichever market; a finding keeps what holds where the sample is sold.
-    pub against: &'static [&'static Clause],
+    pub against: &'static [Clause],
     /// What looking costs and how often it finds something.
     pub prospect: Prospect,
 }
@@ -88,7 +88,7 @@ impl Check {
             | Conformity::NotApplicable
             | Conformity::NotExamined => judgement,
         };
-        let against = self.against.iter().filter(|clause| clause.holds_in(view.market())).copied().copied().collect();
+        let against = self.against.iter().copied().filter(|clause| clause.holds_in(view.market())).collect();
         Finding { code: self.code, place: self.place, judgement, against, asks: self.asks }
     }
 

@@ -42,7 +42,7 @@ pub const FLEX_DAMAGED: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(damage),
     asks: &[CONDITION],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.3, percent: 5 },
 };
 
@@ -61,7 +61,7 @@ pub const JOINT_IN_FLEX: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(joint),
     asks: &[CONDITION],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.3, percent: 2 },
 };
 
@@ -80,7 +80,7 @@ pub const SHEATH_LOOSE: &Check = &Check {
     applies: always,
     judge: Judge::Marked(CONDITION, "sheath-loose", BadSign),
     asks: &[CONDITION],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.3, percent: 15 },
 };
 

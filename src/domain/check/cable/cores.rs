@@ -46,7 +46,7 @@ pub const CORES_TOO_FEW: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| too_few(view, view.flex())),
     asks: &[CORE_COUNT, FLEX_PRINT],
-    against: &[&bs1363_2::EXTENSION_SETS_ARE_EARTHED, &hd308::COLOURS],
+    against: &[bs1363_2::EXTENSION_SETS_ARE_EARTHED, hd308::COLOURS],
     prospect: Prospect { minutes: 3.0, percent: 10 },
 };
 
@@ -76,7 +76,7 @@ pub const EARTH_COLOUR_WRONG: &Check = &Check {
         ],
     ),
     asks: &[EARTH_COLOUR],
-    against: &[&hd308::COLOURS, &iec60227_1::TWO_COLOURS],
+    against: &[hd308::COLOURS, iec60227_1::TWO_COLOURS],
     prospect: Prospect { minutes: 2.0, percent: 8 },
 };
 
@@ -104,7 +104,7 @@ pub const LINE_NEUTRAL_COLOUR_WRONG: &Check = &Check {
         ],
     ),
     asks: &[LINE_NEUTRAL_COLOURS],
-    against: &[&hd308::COLOURS],
+    against: &[hd308::COLOURS],
     prospect: Prospect { minutes: 2.0, percent: 8 },
 };
 

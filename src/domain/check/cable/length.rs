@@ -32,7 +32,7 @@ pub const FLEX_TOO_LONG: &Check = &Check {
     applies: is_lead_without_rcd,
     judge: Judge::Reckoned(|view| too_long(view, view.flex())),
     asks: &[FLEX_LENGTH, FLEX_PRINT],
-    against: &[&iet_code::LEAD_LENGTH],
+    against: &[iet_code::LEAD_LENGTH],
     prospect: Prospect { minutes: 1.0, percent: 5 },
 };
 

@@ -47,7 +47,7 @@ pub const SHEATH_THIN: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| sheath(view, view.flex())),
     asks: &[SHEATH_THICKNESS, FLEX_PRINT],
-    against: &[&en50525::SIZES, &iec60227_1::SHEATH],
+    against: &[en50525::SIZES, iec60227_1::SHEATH],
     prospect: Prospect { minutes: 3.0, percent: 20 },
 };
 
@@ -66,7 +66,7 @@ pub const INSULATION_THIN: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| insulation(view, view.flex())),
     asks: &[INSULATION_THICKNESS, FLEX_PRINT],
-    against: &[&en50525::SIZES, &iec60227_1::INSULATION],
+    against: &[en50525::SIZES, iec60227_1::INSULATION],
     prospect: Prospect { minutes: 4.0, percent: 20 },
 };
 
@@ -85,7 +85,7 @@ pub const DIAMETER_OFF: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| diameter(view, view.flex())),
     asks: &[FLEX_DIAMETER, FLEX_PRINT],
-    against: &[&en50525::SIZES],
+    against: &[en50525::SIZES],
     prospect: Prospect { minutes: 1.0, percent: 20 },
 };
 

@@ -42,7 +42,7 @@ pub const FLEX_UNMARKED: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| unmarked(view, view.flex())),
     asks: &[FLEX_PRINT, VISIBLE],
-    against: &[&iec60227_1::MARK_REPEATS],
+    against: &[iec60227_1::MARK_REPEATS],
     prospect: Prospect { minutes: 0.5, percent: 25 },
 };
 
@@ -61,7 +61,7 @@ pub const FLEX_MAKER_MISSING: &Check = &Check {
     applies: may_bear_print,
     judge: Judge::Reckoned(maker),
     asks: &[MAKER, MAKER_THREAD],
-    against: &[&iec60227_1::MAKER],
+    against: &[iec60227_1::MAKER],
     prospect: Prospect { minutes: 0.3, percent: 25 },
 };
 
@@ -80,7 +80,7 @@ pub const FLEX_UNSUITABLE: &Check = &Check {
     applies: may_bear_print,
     judge: Judge::Reckoned(|view| unsuitable(view, view.flex())),
     asks: &[FLEX_PRINT],
-    against: &[&bs1363_2::EXTENSION_SETS_ARE_EARTHED, &bs1363_1::TABLE_2],
+    against: &[bs1363_2::EXTENSION_SETS_ARE_EARTHED, bs1363_1::TABLE_2],
     prospect: Prospect { minutes: 0.5, percent: 15 },
 };
 

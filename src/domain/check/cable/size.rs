@@ -39,12 +39,12 @@ pub const FLEX_THIN_FOR_RATING: &Check = &Check {
     judge: Judge::Reckoned(|view| thin_for_rating(view, view.flex())),
     asks: &[FLEX_PRINT, FUSE_RATING, connector::PATTERN, FLEX_LENGTH],
     against: &[
-        &bs7671::TABLE_4F3A,
-        &bs1362::CONVENTIONAL_CURRENTS,
-        &iec60799::LEAST_AREA,
-        &iec60287::FREE_AIR,
-        &bs7671_flex::TABLE_4C1,
-        &Clause::common_practice(),
+        bs7671::TABLE_4F3A,
+        bs1362::CONVENTIONAL_CURRENTS,
+        iec60799::LEAST_AREA,
+        iec60287::FREE_AIR,
+        bs7671_flex::TABLE_4C1,
+        Clause::common_practice(),
     ],
     prospect: Prospect { minutes: 0.5, percent: 30 },
 };
@@ -65,7 +65,7 @@ pub const FLEX_THIN_FOR_FUSE: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| thin_for_fuse(view, view.flex())),
     asks: &[FLEX_PRINT, FUSE_RATING],
-    against: &[&bs1363_1::TABLE_2, &Clause::common_practice()],
+    against: &[bs1363_1::TABLE_2, Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 10 },
 };
 

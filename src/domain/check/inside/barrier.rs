@@ -64,7 +64,7 @@ pub const MAINS_TO_TOUCH_PATH_SHORT: &Check = &Check {
         ],
     ),
     asks: &[ACROSS_THE_BARRIER, OPENED, facts::EXTRAS],
-    against: &[&iec60384_14::ACROSS_THE_BARRIER],
+    against: &[iec60384_14::ACROSS_THE_BARRIER],
     prospect: Prospect { minutes: 2.0, percent: 25 },
 };
 
@@ -84,7 +84,7 @@ pub const CREEPAGE_OR_CLEARANCE_SHORT: &Check = &Check {
     applies: may_have_supply,
     judge: Judge::Reckoned(creepage_or_clearance_short),
     asks: &[CREEPAGE, CLEARANCE, OPENED, facts::EXTRAS],
-    against: &[&iec62368_1::CREEPAGE, &iec62368_1::CLEARANCE],
+    against: &[iec62368_1::CREEPAGE, iec62368_1::CLEARANCE],
     prospect: Prospect { minutes: 3.0, percent: 30 },
 };
 

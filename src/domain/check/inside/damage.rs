@@ -37,7 +37,7 @@ pub const SCORCHED_INSIDE: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(SEEN_INSIDE, "scorched", Danger),
     asks: &[SEEN_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 4 },
 };
 
@@ -56,7 +56,7 @@ pub const CONDUCTOR_CAN_STRAY: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(SEEN_INSIDE, "stray-conductor", Danger),
     asks: &[SEEN_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 20 },
 };
 
@@ -75,7 +75,7 @@ pub const INSULATION_MELTED: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(SEEN_INSIDE, "melted", Breach),
     asks: &[SEEN_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 15 },
 };
 
@@ -94,7 +94,7 @@ pub const INSULATION_NICKED: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(SEEN_INSIDE, "nicked", Breach),
     asks: &[SEEN_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 15 },
 };
 
@@ -113,6 +113,6 @@ pub const FOREIGN_MATTER: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(SEEN_INSIDE, "foreign-matter", BadSign),
     asks: &[SEEN_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 15 },
 };

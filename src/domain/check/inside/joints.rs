@@ -48,7 +48,7 @@ pub const EARTH_NOT_CONNECTED: &Check = &Check {
         ],
     ),
     asks: &[EARTH_JOINED_TO, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 12 },
 };
 
@@ -67,7 +67,7 @@ pub const JOINT_BY_SOLDER_ALONE: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(JOINTS, "solder-alone", Breach),
     asks: &[JOINTS, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 35 },
 };
 
@@ -86,7 +86,7 @@ pub const TERMINAL_UNSUPPORTED: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(JOINTS, "terminal-unsupported", Breach),
     asks: &[JOINTS, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 15 },
 };
 
@@ -105,6 +105,6 @@ pub const CONTACT_FLIMSY: &Check = &Check {
     applies: has_an_inside,
     judge: Judge::Marked(JOINTS, "contact-flimsy", Breach),
     asks: &[JOINTS, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 25 },
 };

@@ -48,7 +48,7 @@ pub const PROMISED_PART_MISSING: &Check = &Check {
     applies: may_promise_a_part,
     judge: Judge::Reckoned(promised_part_missing),
     asks: &[PARTS_INSIDE, OPENED, facts::PROMISES],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 30 },
 };
 
@@ -93,7 +93,7 @@ pub const SURGE_PART_UNPROTECTED: &Check = &Check {
         &[("with-thermal-fuse", Ruling::Keeps), ("bare", Ruling::Breaks(Breach)), ("scorched", Ruling::Breaks(Danger))],
     ),
     asks: &[SURGE_PART, PARTS_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 40 },
 };
 

@@ -55,7 +55,7 @@ pub const INTERNAL_WIRE_THIN: &Check = &Check {
         ],
     ),
     asks: &[WIRES_INSIDE, OPENED],
-    against: &[&bs1363_1::TABLE_2],
+    against: &[bs1363_1::TABLE_2],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
@@ -81,7 +81,7 @@ pub const INTERNAL_COLOUR_WRONG: &Check = &Check {
         ],
     ),
     asks: &[COLOURS_INSIDE, OPENED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 10 },
 };
 
@@ -100,7 +100,7 @@ pub const SWITCH_IN_NEUTRAL: &Check = &Check {
     applies: may_have_switch,
     judge: Judge::Reckoned(|view| by_tester(view, SWITCH_OPENS, Danger, OPENS)),
     asks: &[SWITCH_OPENS, facts::READINGS_PREPARED, facts::EXTRAS],
-    against: &[&bs7671_shock::SWITCH_IN_LINE, &Clause::common_practice()],
+    against: &[bs7671_shock::SWITCH_IN_LINE, Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 10 },
 };
 

@@ -59,7 +59,7 @@ pub const LEAKAGE_HIGH: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(leakage_high),
     asks: &[TOUCH_CURRENT, LIVE_COMPETENT, facts::EXTRAS],
-    against: &[&iec60479::LINE_A, &iet_code::TOUCH_CLASS_II],
+    against: &[iec60479::LINE_A, iet_code::TOUCH_CLASS_II],
     prospect: Prospect { minutes: 3.0, percent: 4 },
 };
 
@@ -88,7 +88,7 @@ pub const RUNS_HOT: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(runs_hot),
     asks: &[HOTTEST_SPOT, LIVE_COMPETENT],
-    against: &[&en50525::CONDUCTOR_TEMPERATURE, &bs7671::TABLE_4F3A],
+    against: &[en50525::CONDUCTOR_TEMPERATURE, bs7671::TABLE_4F3A],
     prospect: Prospect { minutes: 70.0, percent: 20 },
 };
 
@@ -121,7 +121,7 @@ pub const INDICATOR_MISREADS: &Check = &Check {
     applies: may_have_indicator,
     judge: Judge::Answer(INDICATOR, &[("says-what-is", Ruling::Keeps), ("says-what-is-not", Ruling::Breaks(BadSign))]),
     asks: &[INDICATOR, LIVE_COMPETENT, facts::EXTRAS],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 10 },
 };
 

@@ -52,7 +52,7 @@ pub const WITHSTAND_BROKE_DOWN: &Check = &Check {
         ],
     ),
     asks: &[WITHSTAND, LIVE_COMPETENT, facts::EXTRAS, facts::PROMISES],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 3.0, percent: 3 },
 };
 
@@ -94,7 +94,7 @@ pub const RCD_FAILS: &Check = &Check {
         ],
     ),
     asks: &[RCD_TRIPS, LIVE_COMPETENT, facts::EXTRAS],
-    against: &[&iec61008::TRIP_TIME],
+    against: &[iec61008::TRIP_TIME],
     prospect: Prospect { minutes: 2.0, percent: 8 },
 };
 

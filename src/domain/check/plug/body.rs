@@ -27,7 +27,7 @@ pub const PLUG_AND_FLEX: &Question = &Question::any(
 /// use plugwary::domain::check::{by_code, plug::body};
 /// assert_eq!(by_code("body-broken").map(|check| check.asks), Some([body::PLUG_AND_FLEX].as_slice()));
 /// ```
-pub const BODY_BROKEN: &Check = &marked("body-broken", "broken", &[&bs1363_1::TEST_PIN], 5);
+pub const BODY_BROKEN: &Check = &marked("body-broken", "broken", &[bs1363_1::TEST_PIN], 5);
 
 /// **Finds** a plug that comes open without a tool.
 ///
@@ -36,7 +36,7 @@ pub const BODY_BROKEN: &Check = &marked("body-broken", "broken", &[&bs1363_1::TE
 /// **Source** BS 1363-1, clause 9 (read).
 ///
 /// **Decision** by hand, gently; the fuse holder and a rewirable plug's screwed cover are meant to come off.
-pub const BODY_OPENS_BY_HAND: &Check = &marked("body-opens-by-hand", "opens-by-hand", &[&bs1363_1::TEST_PIN], 4);
+pub const BODY_OPENS_BY_HAND: &Check = &marked("body-opens-by-hand", "opens-by-hand", &[bs1363_1::TEST_PIN], 4);
 
 /// **Finds** brown, melted or blistered plastic.
 ///
@@ -45,7 +45,7 @@ pub const BODY_OPENS_BY_HAND: &Check = &marked("body-opens-by-hand", "opens-by-h
 /// **Source** common practice.
 ///
 /// **Decision** by eye and nose.
-pub const PLUG_SCORCHED: &Check = &marked("plug-scorched", "scorched", &[&Clause::common_practice()], 2);
+pub const PLUG_SCORCHED: &Check = &marked("plug-scorched", "scorched", &[Clause::common_practice()], 2);
 
 /// **Finds** a plug whose pins sit in a part that comes off the rest.
 ///
@@ -54,7 +54,7 @@ pub const PLUG_SCORCHED: &Check = &marked("plug-scorched", "scorched", &[&Clause
 /// **Source** BS 1363-1, clause 9 (read).
 ///
 /// **Decision** by hand, gently.
-pub const PLUG_HEAD_DETACHES: &Check = &marked("plug-head-detaches", "head-detaches", &[&bs1363_1::TEST_PIN], 2);
+pub const PLUG_HEAD_DETACHES: &Check = &marked("plug-head-detaches", "head-detaches", &[bs1363_1::TEST_PIN], 2);
 
 /// **Finds** a flex that moves in or out of the plug, or turns in it.
 ///
@@ -63,9 +63,9 @@ pub const PLUG_HEAD_DETACHES: &Check = &marked("plug-head-detaches", "head-detac
 /// **Source** BS 1363-1, cord anchorage (memory-medium).
 ///
 /// **Decision** by a gentle pull and twist; the figures of the type test are no measure for a hand.
-pub const CORD_GRIP_SLIPS: &Check = &marked("cord-grip-slips", "cord-moves", &[&bs1363_1::CORD_ANCHORAGE], 10);
+pub const CORD_GRIP_SLIPS: &Check = &marked("cord-grip-slips", "cord-moves", &[bs1363_1::CORD_ANCHORAGE], 10);
 
-const fn marked(code: &'static str, answer: &'static str, against: &'static [&'static Clause], percent: u8) -> Check {
+const fn marked(code: &'static str, answer: &'static str, against: &'static [Clause], percent: u8) -> Check {
     Check {
         code,
         place: Place::Plug,

@@ -27,7 +27,7 @@ pub const IN_THE_HOLDER: &Question = &Question::one(
 )
 .when(has_uk_plug);
 
-const RULES: &[&Clause] = &[&bs1363_1::FUSE, &bs1362::MARKING];
+const RULES: &[Clause] = &[bs1363_1::FUSE, bs1362::MARKING];
 
 /// **Finds** a 13 A plug without a fuse link, or made without a place for one.
 ///

@@ -53,7 +53,7 @@ pub const FUSE_UNMARKED: &Check = &Check {
     applies: has_uk_plug,
     judge: Judge::Reckoned(unmarked),
     asks: &[IN_THE_HOLDER, FUSE_RATING],
-    against: &[&bs1362::MARKING],
+    against: &[bs1362::MARKING],
     prospect: Prospect { minutes: 0.2, percent: 15 },
 };
 
@@ -72,7 +72,7 @@ pub const FUSE_STANDARD_WRONG: &Check = &Check {
     applies: has_uk_plug,
     judge: Judge::Reckoned(standard_wrong),
     asks: &[IN_THE_HOLDER, FUSE_RATING],
-    against: &[&bs1362::LARGEST_RATING, &bs1362::BODY, &bs1362::MARKING],
+    against: &[bs1362::LARGEST_RATING, bs1362::BODY, bs1362::MARKING],
     prospect: Prospect { minutes: 0.2, percent: 15 },
 };
 
@@ -91,7 +91,7 @@ pub const FUSE_SIZE_OFF: &Check = &Check {
     applies: may_be_there,
     judge: Judge::Reckoned(size_off),
     asks: &[FUSE_LENGTH, FUSE_DIAMETER],
-    against: &[&bs1362::LENGTH, &bs1362::DIAMETER],
+    against: &[bs1362::LENGTH, bs1362::DIAMETER],
     prospect: Prospect { minutes: 0.5, percent: 10 },
 };
 
@@ -110,7 +110,7 @@ pub const FUSE_UNDERWEIGHT: &Check = &Check {
     applies: may_be_there,
     judge: Judge::Reckoned(underweight),
     asks: &[FUSE_MASS],
-    against: &[&practice::USUAL],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 

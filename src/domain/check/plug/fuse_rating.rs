@@ -32,7 +32,7 @@ pub const FUSE_ABOVE_RATING: &Check = &Check {
     applies: may_be_there,
     judge: Judge::Reckoned(above_rating),
     asks: &[FUSE_RATING, RATING],
-    against: &[&bs1363_1::MARKING, &bs1363_1::TABLE_2, &bs1362::LARGEST_RATING],
+    against: &[bs1363_1::MARKING, bs1363_1::TABLE_2, bs1362::LARGEST_RATING],
     prospect: Prospect { minutes: 0.2, percent: 15 },
 };
 
@@ -51,7 +51,7 @@ pub const FUSE_OVER_FLEX: &Check = &Check {
     applies: may_be_there,
     judge: Judge::Reckoned(|view| size::thin_for_fuse(view, view.flex())),
     asks: &[FUSE_RATING, FLEX_PRINT],
-    against: &[&bs1363_1::TABLE_2],
+    against: &[bs1363_1::TABLE_2],
     prospect: Prospect { minutes: 0.2, percent: 10 },
 };
 

@@ -37,7 +37,7 @@ pub const PLUG_FOREIGN: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(plug_foreign),
     asks: &[PLUG_PATTERN, CONVERTER],
-    against: &[&law_gb::PLUGS],
+    against: &[law_gb::PLUGS],
     prospect: Prospect { minutes: 0.1, percent: 10 },
 };
 
@@ -56,7 +56,7 @@ pub const PLUG_BOTH_ENDS: &Check = &Check {
     applies: always,
     judge: Judge::Marked(PLUG_AND_FLEX, "second-plug", Danger),
     asks: &[PLUG_AND_FLEX],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.1, percent: 1 },
 };
 
@@ -75,7 +75,7 @@ pub const SEVERED_PLUG: &Check = &Check {
     applies: always,
     judge: Judge::Marked(PLUG_AND_FLEX, "severed", Danger),
     asks: &[PLUG_AND_FLEX],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.1, percent: 1 },
 };
 

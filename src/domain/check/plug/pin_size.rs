@@ -73,7 +73,7 @@ pub const PIN_NEAR_EDGE: &Check = &Check {
     applies: has_uk_plug,
     judge: Judge::Reckoned(near_edge),
     asks: &[TO_EDGE, PINS_AND_SLEEVES],
-    against: &[&bs1363_1::PIN_TO_EDGE],
+    against: &[bs1363_1::PIN_TO_EDGE],
     prospect: Prospect { minutes: 0.7, percent: 20 },
 };
 
@@ -91,7 +91,7 @@ pub const PIN_WIDTH_OFF: &Check = &sized(
         recalled(view, &[live, (EARTH_WIDTH, bs1363_1::pin_width(Core::Earth))])
     }),
     &[LIVE_WIDTH, EARTH_WIDTH],
-    &[&bs1363_1::PIN_WIDTH, &bs1363_1::GAUGE],
+    &[bs1363_1::PIN_WIDTH, bs1363_1::GAUGE],
 );
 
 /// **Finds** a pin too thick or too thin.
@@ -105,7 +105,7 @@ pub const PIN_THICKNESS_OFF: &Check = &sized(
     "pin-thickness-off",
     Judge::Reckoned(|view| recalled(view, &[(THICKNESS, bs1363_1::pin_thickness())])),
     &[THICKNESS],
-    &[&bs1363_1::PIN_THICKNESS, &bs1363_1::GAUGE],
+    &[bs1363_1::PIN_THICKNESS, bs1363_1::GAUGE],
 );
 
 /// **Finds** a pin too long or too short.
@@ -122,7 +122,7 @@ pub const PIN_LENGTH_OFF: &Check = &sized(
         recalled(view, &[live, (EARTH_LENGTH, bs1363_1::pin_length(Core::Earth))])
     }),
     &[LIVE_LENGTH, EARTH_LENGTH],
-    &[&bs1363_1::PIN_LENGTH, &bs1363_1::GAUGE],
+    &[bs1363_1::PIN_LENGTH, bs1363_1::GAUGE],
 );
 
 /// **Finds** pins too far apart or too close together.
@@ -136,14 +136,14 @@ pub const PIN_SPACING_OFF: &Check = &sized(
     "pin-spacing-off",
     Judge::Reckoned(spacing),
     &[ACROSS, EARTH_TO_FAR_SIDE, LIVE_WIDTH, EARTH_WIDTH, THICKNESS],
-    &[&bs1363_1::PIN_SPACING, &bs1363_1::GAUGE],
+    &[bs1363_1::PIN_SPACING, bs1363_1::GAUGE],
 );
 
 const fn sized(
     code: &'static str,
     judge: Judge,
     asks: &'static [&'static Question],
-    against: &'static [&'static Clause],
+    against: &'static [Clause],
 ) -> Check {
     Check {
         code,

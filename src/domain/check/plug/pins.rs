@@ -49,7 +49,7 @@ pub const MAGNET: &Question =
 /// ```
 pub const EARTH_PIN_PLASTIC: &Check = &Check {
     judge: Judge::Reckoned(plastic_earth_pin),
-    ..marked("earth-pin-plastic", "plastic-earth-pin", Danger, &[&bs1363_1::SHUTTER_OPENER], 8)
+    ..marked("earth-pin-plastic", "plastic-earth-pin", Danger, &[bs1363_1::SHUTTER_OPENER], 8)
 };
 
 /// **Finds** an earth pin no longer than the other two.
@@ -60,7 +60,7 @@ pub const EARTH_PIN_PLASTIC: &Check = &Check {
 ///
 /// **Decision** by eye: the difference is 5 mm.
 pub const EARTH_PIN_NOT_FIRST: &Check =
-    &marked("earth-pin-not-first", "short-earth-pin", Danger, &[&bs1363_1::PIN_LENGTH], 3);
+    &marked("earth-pin-not-first", "short-earth-pin", Danger, &[bs1363_1::PIN_LENGTH], 3);
 
 /// **Finds** a pin that moves in the plug, or is bent.
 ///
@@ -69,7 +69,7 @@ pub const EARTH_PIN_NOT_FIRST: &Check =
 /// **Source** BS 1363-1, pin twist (read).
 ///
 /// **Decision** by hand, gently.
-pub const PIN_LOOSE: &Check = &marked("pin-loose", "pin-loose", Danger, &[&bs1363_1::PIN_TWIST, &bs1363_1::GAUGE], 8);
+pub const PIN_LOOSE: &Check = &marked("pin-loose", "pin-loose", Danger, &[bs1363_1::PIN_TWIST, bs1363_1::GAUGE], 8);
 
 /// **Finds** a pin folded or rolled from sheet: hollow, or with a seam.
 ///
@@ -79,7 +79,7 @@ pub const PIN_LOOSE: &Check = &marked("pin-loose", "pin-loose", Danger, &[&bs136
 ///
 /// **Decision** by eye; to be confirmed on the opened plug.
 pub const PINS_OF_ROLLED_SHEET: &Check =
-    &marked("pins-of-rolled-sheet", "rolled-sheet", Breach, &[&bs1363_1::PIN_MAKE], 8);
+    &marked("pins-of-rolled-sheet", "rolled-sheet", Breach, &[bs1363_1::PIN_MAKE], 8);
 
 /// **Finds** a plug so small that its pins sit close to the edge.
 ///
@@ -88,7 +88,7 @@ pub const PINS_OF_ROLLED_SHEET: &Check =
 /// **Source** no outline is standardised; the distance is another check.
 ///
 /// **Decision** by eye: a hint to measure the distance from pin to edge.
-pub const PLUG_UNDERSIZED: &Check = &marked("plug-undersized", "near-edge", BadSign, &[&Clause::common_practice()], 15);
+pub const PLUG_UNDERSIZED: &Check = &marked("plug-undersized", "near-edge", BadSign, &[Clause::common_practice()], 15);
 
 /// **Finds** pins of steel.
 ///
@@ -108,7 +108,7 @@ pub const PIN_METAL_WRONG: &Check = &Check {
         &[("no-pull", Ruling::Keeps), ("weak-pull", Ruling::Keeps), ("strong-pull", Ruling::Breaks(Breach))],
     ),
     asks: &[MAGNET],
-    against: &[&bs1363_1::PIN_MAKE],
+    against: &[bs1363_1::PIN_MAKE],
     prospect: Prospect { minutes: 0.3, percent: 10 },
 };
 
@@ -124,7 +124,7 @@ const fn marked(
     code: &'static str,
     answer: &'static str,
     severity: Severity,
-    against: &'static [&'static Clause],
+    against: &'static [Clause],
     percent: u8,
 ) -> Check {
     Check {

@@ -40,7 +40,7 @@ pub const PLUG_MARK_MISSING: &Check = &Check {
         Judgement::by_print(view, PLUG_PRINT, &["bs-1363", "fuse-sign", "rating", "maker"], Breach)
     }),
     asks: &[PLUG_PRINT],
-    against: &[&bs1363_1::MARKING],
+    against: &[bs1363_1::MARKING],
     prospect: Prospect { minutes: 0.3, percent: 25 },
 };
 
@@ -59,6 +59,6 @@ pub const APPROVAL_MARK_MISSING: &Check = &Check {
     applies: has_uk_plug,
     judge: Judge::Reckoned(|view| Judgement::by_print(view, PLUG_PRINT, &["approval-mark"], Breach)),
     asks: &[PLUG_PRINT],
-    against: &[&law_gb::PLUGS],
+    against: &[law_gb::PLUGS],
     prospect: Prospect { minutes: 0.3, percent: 25 },
 };

@@ -31,7 +31,7 @@ pub const UNDER_THE_COVER: &Question = &Question::any(
 /// assert_eq!(by_code("plug-wired-wrong").map(|check| check.severity), Some(rewirable::PLUG_WIRED_WRONG.severity));
 /// ```
 pub const PLUG_WIRED_WRONG: &Check =
-    &opened("plug-wired-wrong", "wrong-terminal", &[&bs1363_1::MARKING, &Clause::common_practice()], 10);
+    &opened("plug-wired-wrong", "wrong-terminal", &[bs1363_1::MARKING, Clause::common_practice()], 10);
 
 /// **Finds** a cord grip that holds the cores and not the sheath, or nothing.
 ///
@@ -40,7 +40,7 @@ pub const PLUG_WIRED_WRONG: &Check =
 /// **Source** BS 1363-1, cord anchorage (memory-medium).
 ///
 /// **Decision** by eye with the cover off.
-pub const CORD_GRIP_ON_CORES: &Check = &opened("cord-grip-on-cores", "grip-on-cores", &[&bs1363_1::CORD_ANCHORAGE], 15);
+pub const CORD_GRIP_ON_CORES: &Check = &opened("cord-grip-on-cores", "grip-on-cores", &[bs1363_1::CORD_ANCHORAGE], 15);
 
 /// **Finds** a strand of a core outside its terminal.
 ///
@@ -50,9 +50,9 @@ pub const CORD_GRIP_ON_CORES: &Check = &opened("cord-grip-on-cores", "grip-on-co
 ///
 /// **Decision** by eye with the cover off.
 pub const STRAND_OUTSIDE_TERMINAL: &Check =
-    &opened("strand-outside-terminal", "stray-strand", &[&Clause::common_practice()], 15);
+    &opened("strand-outside-terminal", "stray-strand", &[Clause::common_practice()], 15);
 
-const fn opened(code: &'static str, answer: &'static str, against: &'static [&'static Clause], percent: u8) -> Check {
+const fn opened(code: &'static str, answer: &'static str, against: &'static [Clause], percent: u8) -> Check {
     Check {
         code,
         place: Place::Plug,

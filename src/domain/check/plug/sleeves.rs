@@ -15,7 +15,7 @@ use crate::domain::view::View;
 pub const SOLD_AS: &Question =
     &Question::one("sold-as", Place::Plug, Equipment::Eyes, &["new", "old-stock"]).when(has_bare_pins);
 
-const RULES: &[&Clause] = &[&bs1363_1::SLEEVES, &law_gb::PLUGS];
+const RULES: &[Clause] = &[bs1363_1::SLEEVES, law_gb::PLUGS];
 
 /// **Finds** line or neutral pins without a plastic sleeve.
 ///

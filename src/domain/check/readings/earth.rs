@@ -50,7 +50,7 @@ pub const EARTH_OPEN: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(earth_open),
     asks: &[EARTH_PATH, EARTH_RESISTANCE, connector::EARTH_PATH, facts::READINGS_PREPARED, facts::SOCKET_COUNT],
-    against: &[&bs7671_shock::LOOP_5_S],
+    against: &[bs7671_shock::LOOP_5_S],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
@@ -126,7 +126,7 @@ pub const EARTH_INTERMITTENT: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(earth_intermittent),
     asks: &[EARTH_WHILE_BENT, EARTH_PATH, facts::READINGS_PREPARED],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 10 },
 };
 

@@ -66,7 +66,7 @@ pub const EARTH_RESISTANCE_HIGH: &Check = &Check {
         facts::FLEX_PRINT,
         facts::CORE_RESISTANCE,
     ],
-    against: &[&iet_code::EARTH_CONTINUITY, &iec60228::TABLE_3],
+    against: &[iet_code::EARTH_CONTINUITY, iec60228::TABLE_3],
     prospect: Prospect { minutes: 2.0, percent: 25 },
 };
 

@@ -57,7 +57,7 @@ pub const INSULATION_LOW: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(insulation_low),
     asks: &[INSULATION, INSULATION_TEST, facts::READINGS_PREPARED, facts::EXTRAS, facts::PROMISES],
-    against: &[&iet_code::INSULATION_CLASS_I, &bs1363_2::INSULATION, &bs1363_1::INSULATION, &iet_code::SURGE_LEADS],
+    against: &[iet_code::INSULATION_CLASS_I, bs1363_2::INSULATION, bs1363_1::INSULATION, iet_code::SURGE_LEADS],
     prospect: Prospect { minutes: 1.5, percent: 4 },
 };
 
@@ -124,7 +124,7 @@ pub const OUTPUT_NOT_ISOLATED: &Check = &Check {
     applies: may_have_output,
     judge: Judge::Reckoned(output_not_isolated),
     asks: &[OUTPUT_INSULATION, facts::READINGS_PREPARED, facts::EXTRAS],
-    against: &[&iet_code::INSULATION_CLASS_II],
+    against: &[iet_code::INSULATION_CLASS_II],
     prospect: Prospect { minutes: 1.5, percent: 5 },
 };
 

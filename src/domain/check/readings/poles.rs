@@ -42,7 +42,7 @@ pub const POLARITY_REVERSED: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| by_tester(view, POLE_PATH, Danger, POLARITY)),
     asks: &[POLE_PATH, facts::READINGS_PREPARED, facts::SOCKET_COUNT],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 8 },
 };
 
@@ -70,7 +70,7 @@ pub const LINE_OPEN: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| by_tester(view, POLE_PATH, Breach, LINE)),
     asks: &[POLE_PATH, facts::READINGS_PREPARED, facts::EXTRAS, facts::SOCKET_COUNT],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 5 },
 };
 
@@ -97,7 +97,7 @@ pub const NEUTRAL_OPEN: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| by_tester(view, POLE_PATH, Breach, NEUTRAL)),
     asks: &[POLE_PATH, facts::READINGS_PREPARED, facts::EXTRAS, facts::SOCKET_COUNT],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 4 },
 };
 
@@ -124,7 +124,7 @@ pub const FUSE_NOT_IN_LINE: &Check = &Check {
     applies: facts::has_uk_plug,
     judge: Judge::Reckoned(|view| by_tester(view, FUSE_OUT, Danger, FUSED)),
     asks: &[FUSE_OUT, facts::READINGS_PREPARED, POLE_PATH],
-    against: &[&bs1363_1::FUSE],
+    against: &[bs1363_1::FUSE],
     prospect: Prospect { minutes: 1.0, percent: 5 },
 };
 

@@ -57,7 +57,7 @@ pub const POLE_SHORTED: &Check = &Check {
         worst_made([by_tester(view, POLES_TOGETHER, Danger, TOGETHER), poles_by_meter(view)], Danger)
     }),
     asks: &[POLES_TOGETHER, POLE_RESISTANCE, facts::READINGS_PREPARED, facts::EXTRAS, facts::PROMISES],
-    against: &[&practice::USUAL],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 0.5, percent: 3 },
 };
 
@@ -113,7 +113,7 @@ pub const NEUTRAL_EARTH_JOINED: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view| by_tester(view, EARTH_TO_POLES, Danger, JOINED)),
     asks: &[EARTH_TO_POLES, facts::READINGS_PREPARED, facts::EXTRAS],
-    against: &[&practice::USUAL],
+    against: &[practice::USUAL],
     prospect: Prospect { minutes: 0.5, percent: 4 },
 };
 

@@ -46,7 +46,7 @@ pub const CONTACT_METAL: &Question =
 pub const LIVE_PART_TOUCHABLE: &Check = &marked(
     "live-part-touchable",
     Judge::Marked(CONDITION, "live-metal", Danger),
-    &[&bs1363_2::TOUCH],
+    &[bs1363_2::TOUCH],
     Prospect { minutes: 0.3, percent: 4 },
 );
 
@@ -62,7 +62,7 @@ pub const MOUNTING_SLOT_REACHES_INSIDE: &Check = &Check {
     ..marked(
         "mounting-slot-reaches-inside",
         Judge::Marked(CONDITION, "slot-to-the-inside", Danger),
-        &[&bs1363_2::TOUCH],
+        &[bs1363_2::TOUCH],
         Prospect { minutes: 0.2, percent: 8 },
     )
 };
@@ -77,7 +77,7 @@ pub const MOUNTING_SLOT_REACHES_INSIDE: &Check = &Check {
 pub const CASE_BROKEN: &Check = &marked(
     "case-broken",
     Judge::Marked(CONDITION, "broken", Danger),
-    &[&bs1363_2::TOUCH],
+    &[bs1363_2::TOUCH],
     Prospect { minutes: 0.3, percent: 8 },
 );
 
@@ -91,7 +91,7 @@ pub const CASE_BROKEN: &Check = &marked(
 pub const CASE_OPENS_BY_HAND: &Check = &marked(
     "case-opens-by-hand",
     Judge::Marked(CONDITION, "opens-by-hand", Danger),
-    &[&bs1363_2::TOUCH],
+    &[bs1363_2::TOUCH],
     Prospect { minutes: 0.3, percent: 6 },
 );
 
@@ -105,7 +105,7 @@ pub const CASE_OPENS_BY_HAND: &Check = &marked(
 pub const SOCKET_SCORCHED: &Check = &marked(
     "socket-scorched",
     Judge::Marked(CONDITION, "scorched", Danger),
-    &[&Clause::common_practice()],
+    &[Clause::common_practice()],
     Prospect { minutes: 0.1, percent: 3 },
 );
 
@@ -124,7 +124,7 @@ pub const TOTAL_RATING_UNMARKED: &Check = &Check {
     applies: on_leads,
     judge: Judge::Reckoned(total_rating),
     asks: &[TOTAL_RATING, RATING],
-    against: &[&bs1363_2::MARKING],
+    against: &[bs1363_2::MARKING],
     prospect: Prospect { minutes: 0.2, percent: 20 },
 };
 
@@ -143,7 +143,7 @@ pub const SWITCH_UNMARKED: &Check = &Check {
     applies: has_switch,
     judge: Judge::Answer(SWITCH_MARKS, &[("marked", Ruling::Keeps), ("not-marked", Ruling::Breaks(BadSign))]),
     asks: &[SWITCH_MARKS],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.1, percent: 15 },
 };
 
@@ -165,11 +165,11 @@ pub const LIVE_CONTACT_STEEL: &Check = &Check {
         &[("not-pulled", Ruling::Keeps), ("weakly", Ruling::CannotTell), ("strongly", Ruling::Breaks(Breach))],
     ),
     asks: &[CONTACT_METAL],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
-const fn marked(code: &'static str, judge: Judge, against: &'static [&'static Clause], prospect: Prospect) -> Check {
+const fn marked(code: &'static str, judge: Judge, against: &'static [Clause], prospect: Prospect) -> Check {
     Check {
         code,
         place: Place::Sockets,

@@ -48,7 +48,7 @@ pub const CONNECTOR_ABOVE_FLEX: &Check = &Check {
     applies: has_connector,
     judge: Judge::Reckoned(|view| above_flex(view, view.flex())),
     asks: &[PATTERN, FLEX_PRINT, FLEX_LENGTH],
-    against: &[&iec60799::LEAST_AREA, &iec60320::CONNECTORS],
+    against: &[iec60799::LEAST_AREA, iec60320::CONNECTORS],
     prospect: Prospect { minutes: 0.5, percent: 20 },
 };
 
@@ -77,7 +77,7 @@ pub const CONNECTOR_ABOVE_PLUG: &Check = &Check {
         ],
     ),
     asks: &[PATTERN],
-    against: &[&iec60799::PLUG_AND_CONNECTOR],
+    against: &[iec60799::PLUG_AND_CONNECTOR],
     prospect: Prospect { minutes: 0.1, percent: 2 },
 };
 
@@ -100,7 +100,7 @@ pub const CONNECTOR_EARTH_OPEN: &Check = &Check {
         &[("path", Ruling::Keeps), ("comes-and-goes", Ruling::Breaks(Danger)), ("no-path", Ruling::Breaks(Danger))],
     ),
     asks: &[EARTH_PATH],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 1.0, percent: 12 },
 };
 

@@ -47,7 +47,7 @@ pub const SOCKET_TAKES_FOREIGN_PLUGS: &Check = &Check {
     applies: on_leads,
     judge: Judge::Marked(WRONG_HOLES, "other-plugs-fit", Danger),
     asks: &[WRONG_HOLES],
-    against: &[&bs1363_2::APERTURES],
+    against: &[bs1363_2::APERTURES],
     prospect: Prospect { minutes: 0.1, percent: 20 },
 };
 
@@ -66,7 +66,7 @@ pub const SOCKET_TWO_PIN: &Check = &Check {
     applies: on_leads,
     judge: Judge::Marked(WRONG_HOLES, "two-holes", Danger),
     asks: &[WRONG_HOLES],
-    against: &[&bs1363_2::APERTURES, &bs1363_2::EXTENSION_SETS_ARE_EARTHED],
+    against: &[bs1363_2::APERTURES, bs1363_2::EXTENSION_SETS_ARE_EARTHED],
     prospect: Prospect { minutes: 0.1, percent: 8 },
 };
 
@@ -86,7 +86,7 @@ pub const SOCKET_WITHOUT_EARTH: &Check = &Check {
     applies: is_lead_or_has_connector,
     judge: Judge::Reckoned(without_earth),
     asks: &[WRONG_HOLES, connector::PATTERN],
-    against: &[&bs1363_2::EXTENSION_SETS_ARE_EARTHED],
+    against: &[bs1363_2::EXTENSION_SETS_ARE_EARTHED],
     prospect: Prospect { minutes: 0.1, percent: 5 },
 };
 
@@ -112,7 +112,7 @@ pub const EARTH_CONTACT_ABSENT: &Check = &Check {
         ],
     ),
     asks: &[EARTH_HOLES],
-    against: &[&bs1363_2::APERTURES],
+    against: &[bs1363_2::APERTURES],
     prospect: Prospect { minutes: 0.4, percent: 8 },
 };
 
@@ -134,7 +134,7 @@ pub const SHUTTER_MISSING: &Check = &Check {
         &[("all-closed", Ruling::Keeps), ("some-open", Ruling::Breaks(Danger)), ("all-open", Ruling::Breaks(Danger))],
     ),
     asks: &[SHUTTERS],
-    against: &[&bs1363_2::SHUTTERS],
+    against: &[bs1363_2::SHUTTERS],
     prospect: Prospect { minutes: 0.2, percent: 15 },
 };
 

@@ -70,7 +70,7 @@ pub const SHUTTER_OPENS_TO_SINGLE_PIN: &Check = &Check {
         ],
     ),
     asks: &[OPENED_BY],
-    against: &[&bs1363_2::SHUTTERS],
+    against: &[bs1363_2::SHUTTERS],
     prospect: Prospect { minutes: 1.0, percent: 15 },
 };
 
@@ -92,7 +92,7 @@ pub const SOCKET_LOOSE: &Check = &Check {
         &[("firm", Ruling::Keeps), ("wobbles", Ruling::Breaks(BadSign)), ("falls-out", Ruling::Breaks(Danger))],
     ),
     asks: &[GRIP],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 0.7, percent: 15 },
 };
 
@@ -112,7 +112,7 @@ pub const PLUG_FITS_UPSIDE_DOWN: &Check = &Check {
     applies: on_leads,
     judge: Judge::Reckoned(upside_down),
     asks: &[UPSIDE_DOWN, OPENED_BY, TO_THE_EDGE],
-    against: &[&bs1363_2::INVERTED_PLUG],
+    against: &[bs1363_2::INVERTED_PLUG],
     prospect: Prospect { minutes: 1.0, percent: 10 },
 };
 

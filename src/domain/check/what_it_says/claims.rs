@@ -32,7 +32,7 @@ use crate::domain::view::View;
 /// ```
 pub const RATING_MISSING: &Check = &Check {
     asks: &[RATING, PLUG_PRINT],
-    against: &[&marks::RATING_PLATE],
+    against: &[marks::RATING_PLATE],
     prospect: Prospect { minutes: 0.4, percent: 15 },
     ..printed("rating-missing", Breach, Judge::Reckoned(missing))
 };
@@ -46,7 +46,7 @@ pub const RATING_MISSING: &Check = &Check {
 /// **Decision** breaks only beyond the declared digits: the smallest value that the watts may stand for against the largest that volts
 /// and amperes may.
 pub const RATING_IMPOSSIBLE: &Check = &Check {
-    against: &[&marks::POWER_FROM_RATING],
+    against: &[marks::POWER_FROM_RATING],
     prospect: Prospect { minutes: 0.5, percent: 25 },
     ..printed("rating-impossible", Breach, Judge::Reckoned(impossible))
 };
@@ -62,7 +62,7 @@ pub const RATING_IMPOSSIBLE: &Check = &Check {
 /// bad sign only, and 250 V, which an accessory bears, is at peace with 230 V, which the supply has. So is a 13 A plug with a lead for less.
 pub const RATINGS_DISAGREE: &Check = &Check {
     asks: &[RATING, FLEX_PRINT],
-    against: &[&law_gb::TRUE_CLAIMS],
+    against: &[law_gb::TRUE_CLAIMS],
     prospect: Prospect { minutes: 0.5, percent: 25 },
     ..printed("ratings-disagree", Breach, Judge::Reckoned(disagree))
 };
@@ -77,7 +77,7 @@ pub const RATINGS_DISAGREE: &Check = &Check {
 /// one too large for flex or plug.
 pub const RATING_ABOVE_PLUG: &Check = &Check {
     asks: &[RATING, IN_THE_HOLDER, FUSE_RATING],
-    against: &[&bs1363_1::TABLE_2],
+    against: &[bs1363_1::TABLE_2],
     prospect: Prospect { minutes: 0.5, percent: 20 },
     ..printed("rating-above-plug", Danger, Judge::Reckoned(above_plug))
 };
@@ -92,7 +92,7 @@ pub const RATING_ABOVE_PLUG: &Check = &Check {
 pub const LENGTH_OVERSTATED: &Check = &Check {
     needs: Equipment::HandTools,
     asks: &[FLEX_LENGTH, RATING],
-    against: &[&law_gb::TRUE_CLAIMS],
+    against: &[law_gb::TRUE_CLAIMS],
     prospect: Prospect { minutes: 1.0, percent: 25 },
     ..printed("length-overstated", Breach, Judge::Reckoned(length))
 };

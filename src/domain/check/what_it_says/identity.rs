@@ -18,8 +18,8 @@ pub const STATED: &Question = &Question::any(
     &["maker", "local-address", "electronic-address", "seller", "type-or-batch", "instructions", "package-gone"],
 );
 
-const RULES: &[&Clause] =
-    &[&law_gb::EQUIPMENT_IDENTITY, &law_gb::GENERAL_SAFETY, &law_ni::EQUIPMENT_IDENTITY, &law_ni::GENERAL_SAFETY];
+const RULES: &[Clause] =
+    &[law_gb::EQUIPMENT_IDENTITY, law_gb::GENERAL_SAFETY, law_ni::EQUIPMENT_IDENTITY, law_ni::GENERAL_SAFETY];
 
 /// **Finds** goods that name no maker with a postal address.
 ///
@@ -56,7 +56,7 @@ pub const IMPORTER_NOT_NAMED: &Check =
 /// **Decision** as for `maker-not-named`, in Northern Ireland only: a breach.
 pub const ELECTRONIC_ADDRESS_MISSING: &Check = &Check {
     applies: |view| view.market() == Market::NorthernIreland,
-    against: &[&law_ni::GENERAL_SAFETY],
+    against: &[law_ni::GENERAL_SAFETY],
     ..stated("electronic-address-missing", Judge::Reckoned(|view| absent(view, "electronic-address", Breach)), 40)
 };
 
@@ -89,7 +89,7 @@ pub const INSTRUCTIONS_MISSING: &Check =
 /// **Decision** by eye; a hint only.
 pub const SELLER_UNTRACEABLE: &Check = &Check {
     severity: BadSign,
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     ..stated("seller-untraceable", Judge::Reckoned(|view| absent(view, "seller", BadSign)), 30)
 };
 

@@ -40,7 +40,7 @@ pub const RECALLED_PRODUCT: &Check = &Check {
     applies: always,
     judge: Judge::Answer(RECALL, &[("nothing-found", Ruling::FitsTheClaim), ("recalled", Ruling::Breaks(Danger))]),
     asks: &[RECALL],
-    against: &[&law_gb::GENERAL_SAFETY, &law_ni::GENERAL_SAFETY],
+    against: &[law_gb::GENERAL_SAFETY, law_ni::GENERAL_SAFETY],
     prospect: Prospect { minutes: 3.0, percent: 5 },
 };
 
@@ -67,6 +67,6 @@ pub const APPROVAL_NUMBER_FALSE: &Check = &Check {
         ],
     ),
     asks: &[APPROVAL],
-    against: &[&law_gb::PLUGS],
+    against: &[law_gb::PLUGS],
     prospect: Prospect { minutes: 4.0, percent: 15 },
 };

@@ -40,7 +40,7 @@ pub const CONFORMITY_MARK_MISSING: &Check = &Check {
     applies: |view| is_electrical_equipment(view) != Some(false),
     judge: Judge::Reckoned(conformity_mark),
     asks: &[SEEN, facts::EXTRAS],
-    against: &[&law_gb::EQUIPMENT_MARK, &law_ni::EQUIPMENT_MARK],
+    against: &[law_gb::EQUIPMENT_MARK, law_ni::EQUIPMENT_MARK],
     prospect: Prospect { minutes: 0.3, percent: 20 },
     ..seen("conformity-mark-missing", "ce")
 };
@@ -55,7 +55,7 @@ pub const CONFORMITY_MARK_MISSING: &Check = &Check {
 pub const MARK_NOT_APPLICABLE: &Check = &Check {
     judge: Judge::Reckoned(not_applicable),
     asks: &[SEEN, PLUG_PRINT, facts::EXTRAS],
-    against: &[&law_gb::EQUIPMENT_SCOPE, &law_ni::EQUIPMENT_SCOPE],
+    against: &[law_gb::EQUIPMENT_SCOPE, law_ni::EQUIPMENT_SCOPE],
     prospect: Prospect { minutes: 0.2, percent: 30 },
     ..seen("mark-not-applicable", "ce")
 };
@@ -68,7 +68,7 @@ pub const MARK_NOT_APPLICABLE: &Check = &Check {
 ///
 /// **Decision** by eye; a hint only.
 pub const CONFORMITY_MARK_MALFORMED: &Check = &Check {
-    against: &[&marks::CE_SIZE, &marks::CE_AND_UKCA_SIZE],
+    against: &[marks::CE_SIZE, marks::CE_AND_UKCA_SIZE],
     prospect: Prospect { minutes: 0.3, percent: 20 },
     ..seen("conformity-mark-malformed", "mark-malformed")
 };
@@ -85,7 +85,7 @@ pub const CLASS_MARK_CONTRADICTED: &Check = &Check {
     severity: Danger,
     applies: |view| view.needs_earth(),
     judge: Judge::Reckoned(class_mark),
-    against: &[&marks::DOUBLE_SQUARE],
+    against: &[marks::DOUBLE_SQUARE],
     prospect: Prospect { minutes: 0.2, percent: 5 },
     ..seen("class-mark-contradicted", "double-square")
 };
@@ -98,7 +98,7 @@ pub const CLASS_MARK_CONTRADICTED: &Check = &Check {
 ///
 /// **Decision** by eye, any edition; a hint only.
 pub const MANAGEMENT_MARK_AS_PRODUCT_MARK: &Check = &Check {
-    against: &[&marks::MANAGEMENT_SYSTEM],
+    against: &[marks::MANAGEMENT_SYSTEM],
     prospect: Prospect { minutes: 0.2, percent: 10 },
     ..seen("management-mark-as-product-mark", "iso-9001")
 };
@@ -115,7 +115,7 @@ pub const WASTE_MARK_MISSING: &Check = &Check {
         unless_package_gone(view, Judgement::by_print(view, SEEN, &["wheeled-bin"], BadSign))
     }),
     asks: &[SEEN, STATED],
-    against: &[&marks::WHEELED_BIN],
+    against: &[marks::WHEELED_BIN],
     prospect: Prospect { minutes: 0.2, percent: 30 },
     ..seen("waste-mark-missing", "wheeled-bin")
 };

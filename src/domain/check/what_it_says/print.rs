@@ -21,7 +21,7 @@ pub const STANDARDS: &Question =
 pub const BARCODE: &Question =
     &Question::asking("barcode", Place::WhatItSays, Equipment::Eyes, Ask::Printed(Printed::Barcode)).lesser();
 
-const USUAL: &[&Clause] = &[&Clause::common_practice()];
+const USUAL: &[Clause] = &[Clause::common_practice()];
 
 /// **Finds** a standard that is not one for such a product: of another thing, withdrawn, foreign or made up.
 ///
@@ -40,7 +40,7 @@ pub const STANDARD_MISQUOTED: &Check = &Check {
     needs: Equipment::HandTools,
     judge: Judge::Reckoned(standards),
     asks: &[STANDARDS],
-    against: &[&marks::STANDARDS_THAT_BELONG],
+    against: &[marks::STANDARDS_THAT_BELONG],
     prospect: Prospect { minutes: 0.5, percent: 20 },
     ..hint("standard-misquoted", "misspelt")
 };
@@ -56,7 +56,7 @@ pub const BARCODE_INVALID: &Check = &Check {
     needs: Equipment::HandTools,
     judge: Judge::Reckoned(barcode),
     asks: &[BARCODE],
-    against: &[&gtin::CHECK_DIGIT],
+    against: &[gtin::CHECK_DIGIT],
     prospect: Prospect { minutes: 0.5, percent: 5 },
     ..hint("barcode-invalid", "misspelt")
 };

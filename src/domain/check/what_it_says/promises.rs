@@ -35,7 +35,7 @@ pub const OUTDOOR_PROMISE_UNMET: &Check = &Check {
     applies: may_be_promised,
     judge: Judge::Reckoned(outdoors),
     asks: &[OUTDOORS, PROMISES, FLEX_PRINT],
-    against: &[&law_gb::TRUE_CLAIMS, &Clause::common_practice()],
+    against: &[law_gb::TRUE_CLAIMS, Clause::common_practice()],
     prospect: Prospect { minutes: 0.5, percent: 10 },
 };
 

@@ -91,7 +91,7 @@ pub const READINGS_INCONSISTENT: &Check = &Check {
         HALF_LENGTH,
         facts::CORE_RESISTANCE,
     ],
-    against: &[&Clause::common_practice()],
+    against: &[Clause::common_practice()],
     prospect: Prospect { minutes: 2.0, percent: 10 },
 };
 

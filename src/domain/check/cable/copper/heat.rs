@@ -37,11 +37,11 @@ pub const OVERHEATS_AT_CLAIM: &Check = &Check {
     judge: Judge::Reckoned(|view: &View| judge(&CutFlex::of(view))),
     asks: &[facts::CORE_RESISTANCE, facts::PIECE_LENGTH, facts::FLEX_DIAMETER, facts::RATING],
     against: &[
-        &iec60287::FREE_AIR,
-        &iec60287::METALS,
-        &en50525::CONDUCTOR_TEMPERATURE,
-        &bs7671::TABLE_4F3A,
-        &en50525::SIZES,
+        iec60287::FREE_AIR,
+        iec60287::METALS,
+        en50525::CONDUCTOR_TEMPERATURE,
+        bs7671::TABLE_4F3A,
+        en50525::SIZES,
     ],
     prospect: Prospect { minutes: 8.0, percent: 15 },
 };

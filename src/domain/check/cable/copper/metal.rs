@@ -56,7 +56,7 @@ pub const METAL_NOT_COPPER: &Check = &Check {
         facts::CORE_RESISTANCE,
         facts::PIECE_LENGTH,
     ],
-    against: &[&iec60228::COPPER_ONLY, &astm_b566::CLASSES, &astm_b869::CLASSES],
+    against: &[iec60228::COPPER_ONLY, astm_b566::CLASSES, astm_b869::CLASSES],
     prospect: Prospect { minutes: 1.0, percent: 30 },
 };
 

@@ -44,7 +44,7 @@ pub const CORE_RESISTANCE_HIGH: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view: &View| judge(&CutFlex::of(view))),
     asks: &[facts::CORE_RESISTANCE, facts::PIECE_LENGTH, facts::ROOM_TEMPERATURE],
-    against: &[&iec60228::TABLE_3, &iec60228::ANNEX_A, &bs1363_1::TABLE_2, &bs1362::GATES, &adiabatic::LAW],
+    against: &[iec60228::TABLE_3, iec60228::ANNEX_A, bs1363_1::TABLE_2, bs1362::GATES, adiabatic::LAW],
     prospect: Prospect { minutes: 8.0, percent: 30 },
 };
 

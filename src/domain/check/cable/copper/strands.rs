@@ -63,7 +63,7 @@ pub const STRAND_AREA_SHORT: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view: &View| area_judgement(view, view.area_to_hold_to())),
     asks: &[STRAND_COUNT, TEN_STRANDS, ONE_STRAND],
-    against: &[&iec60228::TABLE_3],
+    against: &[iec60228::TABLE_3],
     prospect: Prospect { minutes: 4.0, percent: 30 },
 };
 
@@ -82,7 +82,7 @@ pub const MASS_BELOW_COPPER_PROMISED: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view: &View| mass_judgement(view, view.area_to_hold_to())),
     asks: &[CORE_MASS, facts::PIECE_LENGTH],
-    against: &[&iec60228::TABLE_3],
+    against: &[iec60228::TABLE_3],
     prospect: Prospect { minutes: 4.0, percent: 30 },
 };
 

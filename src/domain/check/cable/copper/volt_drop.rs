@@ -31,7 +31,7 @@ pub const VOLT_DROP_HIGH: &Check = &Check {
     applies: always,
     judge: Judge::Reckoned(|view: &View| judge(&CutFlex::of(view))),
     asks: &[facts::FLEX_LENGTH, facts::FLEX_PRINT, facts::RATING, facts::CORE_RESISTANCE],
-    against: &[&bs7671_flex::VOLT_DROP, &bs7671_flex::TABLE_4F3B],
+    against: &[bs7671_flex::VOLT_DROP, bs7671_flex::TABLE_4F3B],
     prospect: Prospect { minutes: 1.0, percent: 10 },
 };
 
