@@ -11,6 +11,7 @@ use plugwary::domain::finding::Bearing::{Decides, IsOnlyTold};
 use plugwary::domain::finding::Conformity::{Conforms, Inconclusive, Nonconforming, NotExamined};
 use plugwary::domain::finding::Severity::{Breach, Danger};
 use plugwary::domain::instrument::Instrument;
+use plugwary::domain::next_check::NextCheck;
 use plugwary::domain::quantity::Unit;
 use plugwary::domain::question::Target;
 use plugwary::domain::sample::Equipment::{Eyes, HandTools, Meters};
@@ -157,7 +158,7 @@ fn among_equals_what_decides_comes_before_what_is_only_told() {
 #[test]
 fn look_next_weighs_chance_severity_and_minutes() {
     let next = Bench::lead(Meters).one(facts::MAY_CUT, "yes").assessed().next;
-    let worth = |code| next.iter().find(|next| next.code == code).map(|next| next.worth());
+    let worth = |code| next.iter().find(|next| next.code == code).map(NextCheck::worth);
     let near = |found: Option<f64>, wanted: f64| found.is_some_and(|found| (found - wanted).abs() < 1e-9);
     assert!(near(worth("fuse-missing"), 0.15 * 10.0 * 0.9 / 0.3), "{:?}", worth("fuse-missing"));
     assert!(near(worth("flex-maker-missing"), 0.25 * 3.0 * 0.9 / 0.3), "{:?}", worth("flex-maker-missing"));

@@ -8,8 +8,8 @@ use uom::si::ratio::ratio;
 use crate::near::near_part;
 
 /// A mass resistivity of `times` a metal's own, known within `relative`.
-fn mass(metal: Metal, times: f64, relative: f64) -> Option<Within<MassResistivity>> {
-    Some(Within { value: metal.mass_resistivity() * times, relative: Ratio::new::<ratio>(relative) })
+fn mass(metal: Metal, times: f64, relative: f64) -> Within<MassResistivity> {
+    Within { value: metal.mass_resistivity() * times, relative: Ratio::new::<ratio>(relative) }
 }
 
 fn share(signs: &Signs, metal: Metal) -> f64 {
@@ -21,7 +21,7 @@ fn share(signs: &Signs, metal: Metal) -> f64 {
 fn a_number_three_deviations_from_every_metal_is_explained_by_none() {
     let beyond = |deviations: f64| {
         let times = (deviations * libm::hypot(0.01, 0.06)).exp();
-        Signs { mass_resistivity: mass(Metal::Stainless, times, 0.01), ..Signs::default() }.contradict()
+        Signs { mass_resistivity: Some(mass(Metal::Stainless, times, 0.01)), ..Signs::default() }.contradict()
     };
     assert_eq!((beyond(2.9), beyond(3.1)), (false, true));
 }
@@ -30,7 +30,7 @@ fn a_number_three_deviations_from_every_metal_is_explained_by_none() {
 #[test]
 fn a_sign_that_one_in_twenty_shows_is_explained() {
     let brass = |scrape| Signs {
-        mass_resistivity: mass(Metal::Brass, 1.0, 0.025),
+        mass_resistivity: Some(mass(Metal::Brass, 1.0, 0.025)),
         pull: Some(Pull::None),
         scrape: Some(scrape),
         ..Signs::default()
@@ -44,7 +44,7 @@ fn a_sign_that_one_in_twenty_shows_is_explained() {
 /// over silver: 34.30/5 + 2.04 × 0.01 against 2.04 × 0.75 for clad aluminium, 4.497 to 1.
 #[test]
 fn either_of_two_signs_may_be_the_slip() {
-    let copper = Signs { mass_resistivity: mass(Metal::Copper, 1.0, 0.025), ..Signs::default() };
+    let copper = Signs { mass_resistivity: Some(mass(Metal::Copper, 1.0, 0.025)), ..Signs::default() };
     let pulled = Signs { pull: Some(Pull::Strong), ..copper };
     near_part("copper to steel", share(&pulled, Metal::Copper) / share(&pulled, Metal::Steel), 6.299, 1e-3);
     let scraped = Signs { scrape: Some(Scrape::RedThenSilver), ..copper };
@@ -56,7 +56,7 @@ fn either_of_two_signs_may_be_the_slip() {
 /// only where the cladding shows.
 #[test]
 fn a_magnet_parts_copper_from_clad_steel() {
-    let signs = Signs { mass_resistivity: mass(Metal::Copper, 1.52, 0.2), ..Signs::default() };
+    let signs = Signs { mass_resistivity: Some(mass(Metal::Copper, 1.52, 0.2)), ..Signs::default() };
     assert_eq!(signs.best_look(), Some(Look::Magnet));
 }
 
@@ -72,8 +72,11 @@ fn a_mass_settles_oftener_than_a_scrape() {
 /// nothing and is not named.
 #[test]
 fn a_look_that_settles_nothing_is_not_named() {
-    let signs =
-        Signs { mass_resistivity: mass(Metal::Copper, 0.705, 0.15), scrape: Some(Scrape::Silver), ..Signs::default() };
+    let signs = Signs {
+        mass_resistivity: Some(mass(Metal::Copper, 0.705, 0.15)),
+        scrape: Some(Scrape::Silver),
+        ..Signs::default()
+    };
     assert!(!signs.contradict() && (0.05..0.15).contains(&share(&signs, Metal::Copper)));
     assert_eq!(signs.best_look(), None);
 }

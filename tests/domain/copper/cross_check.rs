@@ -193,7 +193,7 @@ fn sound_with_one_odd_core() -> Bench {
 }
 
 fn is_cleared(bench: &Bench) -> bool {
-    let judgement = bench.finding("core-resistance-high").unwrap().judgement;
+    let judgement = bench.finding("core-resistance-high").expect("the cores are judged").judgement;
     let doubted = (Conformity::Inconclusive, Reason::CrossCheckFailed);
     assert!(judgement.outcome == Conformity::Conforms || (judgement.outcome, judgement.reason.clone()) == doubted);
     judgement.outcome == Conformity::Conforms

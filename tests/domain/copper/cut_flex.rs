@@ -1,5 +1,6 @@
 //! What readings of a cut flex say of its cores: the doubt of the length, and the room they were read in.
 
+use plugwary::domain::check::cable::copper::cut_flex::CutFlex;
 use plugwary::domain::facts;
 use plugwary::domain::finding::{Conformity, RoomTemperature};
 use plugwary::domain::instrument::Instrument::{FourWireMeter, Thermometer};
@@ -31,7 +32,7 @@ fn a_room_nobody_stands_in_was_not_read() {
         let bench = cores(piece(10.0), [130.0; 3], FourWireMeter);
         let reading = (celsius, 0.1, Unit::DegreeCelsius);
         let read = bench.reads(facts::ROOM_TEMPERATURE, Target::Sample, reading, Thermometer);
-        with(&read, None, None, |flex| flex.room_temperature())
+        with(&read, None, None, CutFlex::room_temperature)
     };
     for celsius in [-50.0, -41.0, 81.0, 90.0] {
         assert_eq!(room(celsius), RoomTemperature::Assumed, "{celsius} °C");
