@@ -167,6 +167,6 @@ mod tests {
         let mut answer = Vec::new();
         let _ = early.read_to_end(&mut answer);
         assert_eq!(answer, b"");
-        assert!(TcpStream::connect(server.address).is_err());
+        // A later connection is not tried: the port is free by then, and another test's server may have taken it.
     }
 }

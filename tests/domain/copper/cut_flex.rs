@@ -1,6 +1,5 @@
 //! What readings of a cut flex say of its cores: the doubt of the length, and the room they were read in.
 
-use plugwary::domain::check::cable::copper::cut_flex::CutFlex;
 use plugwary::domain::facts;
 use plugwary::domain::finding::{Conformity, RoomTemperature};
 use plugwary::domain::instrument::Instrument::{FourWireMeter, Thermometer};
@@ -28,11 +27,12 @@ fn more_than_and_less_than_grant_the_doubt_of_length_and_room() {
 /// heat of a parked car are rooms.
 #[test]
 fn a_room_nobody_stands_in_was_not_read() {
+    #[expect(clippy::redundant_closure_for_method_calls, reason = "the method's own path binds one lifetime, the closure any")]
     let room = |celsius: f64| {
         let bench = cores(piece(10.0), [130.0; 3], FourWireMeter);
         let reading = (celsius, 0.1, Unit::DegreeCelsius);
         let read = bench.reads(facts::ROOM_TEMPERATURE, Target::Sample, reading, Thermometer);
-        with(&read, None, None, CutFlex::room_temperature)
+        with(&read, None, None, |flex| flex.room_temperature())
     };
     for celsius in [-50.0, -41.0, 81.0, 90.0] {
         assert_eq!(room(celsius), RoomTemperature::Assumed, "{celsius} °C");
