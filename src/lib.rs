@@ -2,7 +2,8 @@
 //!
 //! An [`Examination`](domain::examination::Examination) is a list of answers. [`assess`](domain::assess::assess) makes an
 //! [`Assessment`](domain::assess::Assessment) of it: a verdict and the findings that make it. [`words`] turn findings into sentences,
-//! [`record`] saves and reads examinations, [`drawing`] shows what to look at, [`report`] makes the file to show, and, behind the
+//! [`record`] saves and reads examinations, [`drawing`] shows what to look at, [`report`] makes the file to show, [`seal`] tells whether
+//! it was changed, and, behind the
 //! feature `app`, `store` keeps everything in the browser and `screens` show it.
 
 pub mod domain;
@@ -13,6 +14,7 @@ pub mod record;
 pub mod report;
 #[cfg(feature = "app")]
 pub mod screens;
+pub mod seal;
 #[cfg(feature = "app")]
 pub mod store;
 pub mod words;

@@ -9,8 +9,10 @@ use base64::engine::general_purpose::STANDARD;
 
 use super::{LARGEST, Photo, Record, RecordFault, digest, read};
 
-const OPENING: &str = "<script type=\"application/json\" id=\"plugwary-examination\">";
-const CLOSING: &str = "</script>";
+/// What stands before the examination in a page.
+pub const OPENING: &str = "<script type=\"application/json\" id=\"plugwary-examination\">";
+/// What ends it.
+pub const CLOSING: &str = "</script>";
 
 /// What a file brought.
 #[derive(Debug, Clone, PartialEq)]
@@ -73,6 +75,30 @@ pub fn embed(json: &str) -> String {
         }
     }
     safe
+}
+
+/// What [`embed`] made safe, as it was.
+pub fn unembed(safe: &str) -> String {
+    let mut json = String::with_capacity(safe.len());
+    let mut rest = safe;
+    while let Some((before, after)) = rest.split_once('\\') {
+        json.push_str(before);
+        let known = [("u003c", '<'), ("u003e", '>'), ("u0026", '&'), ("u2028", '\u{2028}'), ("u2029", '\u{2029}')];
+        let made_safe = known.iter().find_map(|(escape, c)| Some((*c, after.strip_prefix(escape)?)));
+        if let Some((c, after)) = made_safe {
+            json.push(c);
+            rest = after;
+        } else {
+            // A backslash and what it escapes, be it another backslash.
+            let escaped = after.chars().next().map_or(0, char::len_utf8);
+            let (escaped, after) = after.split_at_checked(escaped).unwrap_or_default();
+            json.push('\\');
+            json.push_str(escaped);
+            rest = after;
+        }
+    }
+    json.push_str(rest);
+    json
 }
 
 /// The bytes of every photo that is shown, each once; every showing is held against the digest on record.

@@ -3,17 +3,19 @@
 //! [`read`] believes nothing: what it does not know is a [`RecordFault`] that says where and why, never a guess. A number stands
 //! beside its unit. A version that was ever released is read for ever; an unknown newer one is refused.
 
+pub mod digest;
+
 mod carried;
 mod chain;
 mod convert;
 mod custody;
-mod digest;
 mod entry;
 mod entry_fault;
 mod envelope;
 mod fault;
 mod judged;
 mod number;
+mod pieces;
 mod reading;
 #[cfg(feature = "schema")]
 mod schema;
@@ -26,10 +28,12 @@ use crate::domain::question::Target;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use chain::{Break, Chain, append, chain};
+pub use convert::is_moment;
 pub use entry_fault::EntryFault;
 pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
 pub use fault::{Misfit, RecordFault, Said};
 pub use judged::judged_line;
+pub use pieces::Pieces;
 #[cfg(feature = "schema")]
 pub use schema::schema;
 

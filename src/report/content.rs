@@ -1,5 +1,5 @@
 //! What the file says, the problem first: verdict, what is wrong, what could not be told, what nobody looked at, what it claims, all that was
-//! seen with its photos, where it came from, how to read it, sources and cautions.
+//! seen with its photos, where it came from, how to read it, sources, seal and cautions.
 
 use std::collections::BTreeSet;
 
@@ -14,8 +14,9 @@ use crate::domain::standard::{Clause, Provenance};
 use crate::domain::view::View;
 use crate::drawing::found;
 use crate::record::Record;
+use crate::seal::{PublicKey, fingerprint};
 use crate::words::statement::{Bar, Sentence, homeless, not_looked_at, sentences};
-use crate::words::{check, claims, clause, mark, reason, report as words, verdict};
+use crate::words::{check, claims, clause, mark, reason, report as words, seal, verdict};
 
 /// Everything that a file says, whatever it is made into.
 #[derive(Debug)]
@@ -28,7 +29,9 @@ pub struct Content<'a> {
 
 impl<'a> Content<'a> {
     /// Of a record and the stored bytes of its photos by SHA-256; a photo whose bytes are not there is named as missing.
-    pub fn of(record: &'a Record, photos: &'a [(String, Vec<u8>)]) -> Self {
+    ///
+    /// A page to be sealed says with which key, and how that is checked.
+    pub fn of(record: &'a Record, photos: &'a [(String, Vec<u8>)], key: Option<&PublicKey>) -> Self {
         let assessment = assess(&record.examination, &RuleBook::CURRENT);
         let said = sentences(&record.examination, &assessment);
         let view = View::new(&record.examination);
@@ -36,7 +39,9 @@ impl<'a> Content<'a> {
         let told = Told::new(&view, &said, photos, &assessment);
         let blocks = Vec::new();
         let mut writer = Writer { record, assessment: &assessment, said: &said, photos, kind: view.kind(), blocks };
+        let key = key.map(fingerprint);
         writer.verdict();
+        writer.text(Tone::Small, &key.as_deref().map(seal::sealed_with).unwrap_or_default());
         writer.wrong(&told);
         writer.only_print();
         writer.not_looked_at();
@@ -45,6 +50,10 @@ impl<'a> Content<'a> {
         writer.blocks.extend(origin::blocks(record, photos));
         writer.how_to_read();
         writer.sources();
+        if let Some(key) = key {
+            let said = [&seal::key(&key), seal::HOW_TO_CHECK, seal::COMPARE, seal::CLAIMS_NOTHING];
+            writer.paragraphs(seal::HEADING, &said);
+        }
         writer.paragraphs(words::CAUTIONS_HEADING, words::CAUTIONS);
         let title = format!("{}: {}", verdict::headline(&assessment), mark::title(record));
         Self { title, blocks: writer.blocks }

@@ -8,6 +8,7 @@ use super::document::{Block, Run, Tone};
 use super::markup::Markup;
 use crate::drawing::found::Picture;
 use crate::record::{self, Photo, Record};
+use crate::seal::{self, PublicKey};
 use crate::words::claims::ClaimTable;
 use crate::words::report as words;
 
@@ -15,11 +16,21 @@ const STYLE: &str = include_str!("page.css");
 
 /// The self-contained page for a record. `photos` are the stored bytes by SHA-256; a photo whose bytes are not there is named as missing.
 pub fn page(record: &Record, photos: &[(String, Vec<u8>)]) -> String {
-    let content = Content::of(record, photos);
+    page_of(record, photos, None)
+}
+
+/// The same page, to be sealed with a key, which it names: to those who read it and to those who check it.
+pub fn page_sealed_by(record: &Record, photos: &[(String, Vec<u8>)], key: &PublicKey) -> String {
+    page_of(record, photos, Some(key))
+}
+
+fn page_of(record: &Record, photos: &[(String, Vec<u8>)], key: Option<&PublicKey>) -> String {
+    let content = Content::of(record, photos, key);
     let mut page = Markup::default();
     page.raw("<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
         .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
         .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n")
+        .raw(&key.map(seal::mention).unwrap_or_default())
         .element("title", "", &content.title)
         .raw("<style>\n")
         .raw(STYLE)
@@ -28,7 +39,7 @@ pub fn page(record: &Record, photos: &[(String, Vec<u8>)]) -> String {
     page.raw("</main>\n");
     carry(&mut page, "plugwary-examination", &record::write(record));
     carry(&mut page, "plugwary-verdict", &record::judged_line(record));
-    page.raw("</body>\n</html>\n");
+    page.raw(seal::ENDING);
     page.into_string()
 }
 

@@ -13,7 +13,7 @@ mod origin;
 mod pdf;
 mod photos;
 
-pub use html::page;
+pub use html::{page, page_sealed_by};
 #[cfg(not(target_arch = "wasm32"))]
 pub use limits::limits;
-pub use pdf::{label, pdf};
+pub use pdf::{label, label_sealed_by, pdf, pdf_sealed_by};

@@ -29,6 +29,11 @@ pub fn unreadable_sample(fault: &RecordFault) -> String {
     format!("A stored sample cannot be shown: {fault}. It is kept as it is.")
 }
 
+/// The examination of a file that is checked cannot be read.
+pub fn not_read(fault: &RecordFault) -> String {
+    format!("The examination in it cannot be read: {fault}.")
+}
+
 /// A file that was to be taken back is refused.
 pub fn taken_back(fault: &RecordFault) -> String {
     format!("Nothing was taken back: {fault}. {}", fault.hint())

@@ -24,6 +24,7 @@ pub mod question;
 pub mod reason;
 pub mod report;
 pub mod screens;
+pub mod seal;
 pub mod statement;
 pub mod typed;
 pub mod verdict;

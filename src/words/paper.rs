@@ -31,9 +31,13 @@ pub fn groups(sha256: &str) -> String {
     digits.chunks(8).map(|group| group.iter().collect::<String>()).collect::<Vec<_>>().join(" ")
 }
 
-/// What the square code says: the same, for a machine.
-pub fn code(record: &Record, sha256: &str) -> String {
-    format!("Plugwary sample {}, SHA-256 of the examination {sha256}", number(record))
+/// What the square code says: the same, for a machine, and the fingerprint of the key that seals its files.
+pub fn code(record: &Record, sha256: &str, sealed_by: Option<&str>) -> String {
+    let said = format!("Plugwary sample {}, SHA-256 of the examination {sha256}", number(record));
+    match sealed_by {
+        Some(fingerprint) => format!("{said}, key of the seal {fingerprint}"),
+        None => said,
+    }
 }
 
 /// What the fingerprint is good for.

@@ -8,7 +8,8 @@ use super::sheet::{Area, Faces, INK, Ink, Sheet};
 use super::square;
 use crate::record::{self, Record};
 use crate::report::document::Run;
-use crate::words::{mark, paper as words};
+use crate::seal::{PublicKey, fingerprint};
+use crate::words::{mark, paper as words, seal};
 
 /// ISO 7810: ID-1, the size of a bank card, in points.
 const SIZE: (f32, f32) = (242.65, 153.01);
@@ -19,11 +20,20 @@ const TINY: Style = Style { size: 7.0, leading: 9.0, grey: INK, ..SMALL };
 
 /// A one-page PDF of the size of a bank card.
 pub fn label(record: &Record) -> Vec<u8> {
+    label_of(record, None)
+}
+
+/// The same, which names the key that files of this examination are sealed with, in words and in the square code.
+pub fn label_sealed_by(record: &Record, key: &PublicKey) -> Vec<u8> {
+    label_of(record, Some(&fingerprint(key)))
+}
+
+fn label_of(record: &Record, sealed_by: Option<&str>) -> Vec<u8> {
     let faces = Faces::new();
     let mut sheet = Sheet::new(SIZE.1);
     let sha256 = record::fingerprint(record);
     sheet.rect(Area { x: 1.0, y: 1.0, width: SIZE.0 - 2.0, height: SIZE.1 - 2.0 }, Ink::Line(0.5));
-    square::draw(&mut sheet, &words::code(record, &sha256), (SIZE.0 - CODE - 3.0, 3.0), CODE);
+    square::draw(&mut sheet, &words::code(record, &sha256, sealed_by), (SIZE.0 - CODE - 3.0, 3.0), CODE);
     let beside = SIZE.0 - CODE - MARGIN - 6.0;
     let whole = SIZE.0 - 2.0 * MARGIN;
     let mut y = MARGIN;
@@ -33,6 +43,7 @@ pub fn label(record: &Record) -> Vec<u8> {
         (PLAIN, mark::title(record), beside, 3),
         (TINY, words::examined(record), beside, 1),
         (TINY, words::fingerprint(&sha256), whole, 3),
+        (TINY, sealed_by.map(seal::on_label).unwrap_or_default(), whole, 1),
         (TINY, words::LABEL_SAYS_NOTHING.to_owned(), whole, 2),
     ];
     for (style, text, width, most) in texts {

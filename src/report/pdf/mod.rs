@@ -20,20 +20,30 @@ use self::sheet::{Faces, Sheet};
 use super::content::Content;
 use super::document::Run;
 use crate::record::{self, Record};
-use crate::words::paper as words;
+use crate::seal::{PublicKey, fingerprint};
+use crate::words::{paper as words, seal};
 
-pub use label::label;
+pub use label::{label, label_sealed_by};
 
 /// The side of the square code, in points.
 const CODE: f32 = 84.0;
 
 /// The record as a PDF of A4 sheets, with the same content as the page. `photos` are the stored bytes by SHA-256.
 pub fn pdf(record: &Record, photos: &[(String, Vec<u8>)]) -> Vec<u8> {
-    let content = Content::of(record, photos);
+    pdf_of(record, photos, None)
+}
+
+/// The same, which names the key that files of this examination are sealed with, in words and in the square code. Paper bears no seal.
+pub fn pdf_sealed_by(record: &Record, photos: &[(String, Vec<u8>)], key: &PublicKey) -> Vec<u8> {
+    pdf_of(record, photos, Some(&fingerprint(key)))
+}
+
+fn pdf_of(record: &Record, photos: &[(String, Vec<u8>)], sealed_by: Option<&str>) -> Vec<u8> {
+    let content = Content::of(record, photos, None);
     let faces = Faces::new();
     let mut flow = Flow::new(&faces);
     let mut photos_on_paper = Vec::new();
-    identify(&mut flow, record);
+    identify(&mut flow, record, sealed_by);
     layout::set(&mut flow, &content.blocks, &mut photos_on_paper);
     let mut sheets = flow.finish();
     let count = sheets.len();
@@ -44,9 +54,10 @@ pub fn pdf(record: &Record, photos: &[(String, Vec<u8>)]) -> Vec<u8> {
 }
 
 /// Which sample and which examination this paper belongs to, in words and as a square code.
-fn identify(flow: &mut Flow, record: &Record) {
+fn identify(flow: &mut Flow, record: &Record, sealed_by: Option<&str>) {
     let sha256 = record::fingerprint(record);
     let said = [words::sample_number(record), words::fingerprint(&sha256), words::FINGERPRINT_MEANS.to_owned()];
+    let said = said.into_iter().chain(sealed_by.map(seal::on_paper));
     flow.area(CODE, |flow, area| {
         let mut y = area.y + 8.0;
         for text in said {
@@ -56,7 +67,7 @@ fn identify(flow: &mut Flow, record: &Record) {
             }
         }
         let at = (area.x + area.width - CODE, area.y - 8.0);
-        square::draw(flow.sheet(), &words::code(record, &sha256), at, CODE);
+        square::draw(flow.sheet(), &words::code(record, &sha256, sealed_by), at, CODE);
     });
 }
 
