@@ -51,7 +51,7 @@ pub fn chain(chain: &Chain) -> Vec<String> {
             "These entries are not chained: somebody wrote them by hand, or their links were taken away. Nothing here would show that one was changed."
                 .to_owned(),
         ],
-        Chain::Unbroken(1) => vec!["The chain is unbroken: the one entry is as it was written.".to_owned()],
+        Chain::Unbroken(1) => vec!["The chain is unbroken: its one entry follows from this examination.".to_owned()],
         Chain::Unbroken(entries) => {
             vec![format!("The chain is unbroken: each of the {entries} entries follows from the one before it.")]
         }

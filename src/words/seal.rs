@@ -12,7 +12,7 @@ pub const HEADING: &str = "How to check that nobody changed it";
 pub const HOW_TO_CHECK: &str = "At the end of this file stands a seal over every byte of it. Plugwary, and the command “plugwary judge --check FILE”, tell whether anything was changed since it was sealed, and where. Looking at this page shows nothing: whoever changes a file can leave these words as they are.";
 
 /// What the fingerprint is good for.
-pub const COMPARE: &str = "Ask the examiner for the fingerprint of the key on another way than this file came, such as by telephone or from the label on the sample. Only then does the seal show that the file is theirs: anybody can seal a file with a key of their own.";
+pub const COMPARE: &str = "Ask the examiner for the fingerprint of the key by another way than the one this file came by, such as by telephone or from the label on the sample. Only then does the seal show that the file is theirs: anybody can seal a file with a key of their own.";
 
 /// What a seal is not.
 pub const CLAIMS_NOTHING: &str = "The seal says nothing about who the examiner is, nor that what they wrote is true. The time of sealing is that of the device’s clock, which anybody can set.";

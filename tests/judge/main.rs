@@ -13,6 +13,7 @@ use plugwary::record::{judged_line, read, write};
 use plugwary::report::page;
 
 mod bounds;
+mod check;
 mod many;
 
 const EMPTY_HOLDER: &str = r#"{"format":"plugwary-examination","version":1,"sample":{"kind":"extension-lead","market":"great-britain"},"equipment":"eyes","answers":[{"question":"fuse-in-the-holder","one":"empty"}]}"#;
@@ -139,7 +140,9 @@ fn help_names_every_way_to_use_it() {
         let output = run(arguments, b"");
         let (help, complaints, code) = printed(&output);
         assert_eq!((complaints, code), ("", Some(0)));
-        for way in ["plugwary judge FILE...", "plugwary judge ", "plugwary judge --schema", "--one-for-one"] {
+        for way in
+            ["plugwary judge FILE...", "plugwary judge ", "plugwary judge --schema", "--check FILE...", "--one-for-one"]
+        {
             assert!(help.contains(way), "{help}");
         }
     }

@@ -6,6 +6,7 @@ mod bars;
 mod moments;
 mod places;
 mod refusals;
+mod seals;
 mod statement;
 mod verdicts;
 

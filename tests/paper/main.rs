@@ -5,6 +5,7 @@
 #![expect(clippy::expect_used, reason = "a test that cannot read its cases must stop")]
 
 mod label;
+mod origin;
 mod photos;
 mod reader;
 mod same;

@@ -3,6 +3,7 @@
 #![expect(clippy::expect_used, reason = "a test that cannot read its cases must stop")]
 
 mod order;
+mod origin;
 mod pictures;
 mod plug_face;
 mod reading;

@@ -29,7 +29,7 @@ fn deed() -> impl Strategy<Value = Deed> {
 fn done(page: &str, at: usize, deed: Deed) -> Vec<u8> {
     let mut bytes = page.as_bytes().to_vec();
     match deed {
-        Deed::Flip(bits) => bytes[at] ^= bits,
+        Deed::Flip(bits) => *bytes.get_mut(at).expect("the byte is there") ^= bits,
         Deed::Insert(byte) => bytes.insert(at, byte),
         Deed::Delete => drop(bytes.remove(at)),
     }
