@@ -1,6 +1,6 @@
 //! Seals checked by the command: one line of JSON a file, and an exit code that says whether all of them are sound.
 
-use std::path::PathBuf;
+use std::path::Path;
 
 use plugwary::domain::custody::Handling;
 use plugwary::record::{Record, append, read, write};
@@ -28,7 +28,7 @@ fn sealed(record: &Record) -> String {
 }
 
 /// What the command says of one file, and its exit code.
-fn checked(path: &PathBuf) -> (Value, Option<i32>) {
+fn checked(path: &Path) -> (Value, Option<i32>) {
     let output = run(&["judge", "--check", name(path)], b"");
     let (lines, complaints, code) = printed(&output);
     assert_eq!(complaints, "");

@@ -14,7 +14,10 @@ use plugwary::domain::quantity::{
 use plugwary::domain::standard::gtin::{self, gtin_check_digit};
 use plugwary::domain::standard::iec60287::StillAir;
 use plugwary::domain::uncertainty::{Correlation, Measured, combine_correlated, combine3};
-use proptest::array::{uniform3, uniform4};
+use plugwary::record;
+use plugwary::report::page_sealed_by;
+use plugwary::seal::{PublicKey, attach, fingerprint, sign, statement};
+use proptest::array::{uniform3, uniform4, uniform32};
 use proptest::collection::vec;
 use proptest::sample::select;
 use proptest::strategy::{Strategy, ValueTree};
@@ -26,6 +29,12 @@ use uom::si::temperature_interval::kelvin;
 
 /// How many questions of each sort.
 const CASES: usize = 500;
+
+/// How many pages are sealed: each is some twenty thousand bytes.
+const SEALS: usize = 20;
+
+/// What is sealed.
+const EXAMINATION: &str = include_str!("../record/cases/parcel-lead.json");
 
 fn main() {
     let mut runner = TestRunner::deterministic();
@@ -43,6 +52,9 @@ fn main() {
         for line in lines {
             println!("{line}");
         }
+    }
+    for _ in 0..SEALS {
+        println!("{}", sealed(&mut runner));
     }
 }
 
@@ -160,4 +172,14 @@ fn warmth(runner: &mut TestRunner) -> Value {
         "celsius": room,
         "found": conductor,
     })
+}
+
+/// A page sealed with a key made up here, and what people compare of that key.
+fn sealed(runner: &mut TestRunner) -> Value {
+    let secret = draw(runner, uniform32(0_u8..=255));
+    let (key, record) = (PublicKey::of(&secret), record::read(EXAMINATION).ok());
+    let page = record.map(|record| page_sealed_by(&record, &[], &key)).unwrap_or_default();
+    let said = statement(&page, &key, "2026-11-24T10:30:00Z").unwrap_or_default();
+    let sealed = attach(&page, &said, &sign(&secret, &said)).unwrap_or_default();
+    json!({ "of": "seal", "secret": secret, "page": sealed, "found": fingerprint(&key) })
 }

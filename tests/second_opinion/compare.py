@@ -3,12 +3,16 @@
 Prints the largest difference of each quantity beside what is allowed, and fails where one is larger, or where nothing was compared.
 """
 
+import base64
+import hashlib
 import json
 import math
 import sys
 from collections import defaultdict
 
 import GTC
+from cryptography.exceptions import InvalidSignature
+from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
 from fluids.atmosphere import ATMOSPHERE_1976
 from ht.conv_free_immersed import Nu_horizontal_cylinder_Churchill_Chu
 from scipy.constants import g, sigma
@@ -148,6 +152,37 @@ def warmth(line):
         yield f"{line['of']}: first principles", difference, MARGIN_OF_RISE
 
 
+def verifies(public, signature, message):
+    try:
+        Ed25519PublicKey.from_public_bytes(public).verify(signature, message)
+    except InvalidSignature:
+        return False
+    return True
+
+
+def seal(line):
+    """Reads a sealed page with nothing of the engine's: the block at its end, its digests, and the signature."""
+    body, block = line["page"].split('<script type="application/json" id="plugwary-seal">')
+    block, ending = block.split("</script>\n")
+    said = json.loads(block)
+    signature = bytes.fromhex(said.pop("signature"))
+    signed = "plugwary-seal 1\n" + json.dumps(said, separators=(",", ":"), ensure_ascii=False)
+    secret = Ed25519PrivateKey.from_private_bytes(bytes(line["secret"]))
+    public = secret.public_key().public_bytes_raw()
+    examination = body.split('id="plugwary-examination">')[1].split("</script>")[0]
+    for escape, plain in (("\\u003c", "<"), ("\\u003e", ">"), ("\\u0026", "&")):
+        examination = examination.replace(escape, plain)
+    digits = base64.b32encode(hashlib.sha256(public).digest()[:15]).decode()
+    yield "seal: public key", int(said["key"] != public.hex()), 0
+    yield "seal: fingerprint", int(line["found"].replace("-", "") != digits), 0
+    yield "seal: page", int(said["page"] != hashlib.sha256(body.encode()).hexdigest()), 0
+    yield "seal: examination", int(said["examination"] != hashlib.sha256(examination.encode()).hexdigest()), 0
+    yield "seal: signature", int(signature != secret.sign(signed.encode())), 0
+    yield "seal: verified", int(not verifies(public, signature, signed.encode())), 0
+    yield "seal: not of another text", int(verifies(public, signature, signed.encode() + b" ")), 0
+    yield "seal: ending", int(ending != "</body>\n</html>\n"), 0
+
+
 COMPARISONS = {
     "core over length": core_over_length,
     "cores joined": cores_joined,
@@ -157,6 +192,7 @@ COMPARISONS = {
     "check digit": check_digit,
     "loss to still air": loss,
     "warmth of the conductors": warmth,
+    "seal": seal,
 }
 
 

@@ -8,8 +8,17 @@ use crate::{
 };
 
 /// What is asked, and all that these need themselves.
-const LIBRARIES: [&str; 6] =
-    ["GTC==1.5.1", "fluids==1.3.1", "ht==1.2.0", "numpy==2.4.6", "python-stdnum==2.2", "scipy==1.17.1"];
+const LIBRARIES: [&str; 9] = [
+    "GTC==1.5.1",
+    "cffi==2.1.1",
+    "cryptography==50.0.2",
+    "fluids==1.3.1",
+    "ht==1.2.0",
+    "numpy==2.4.6",
+    "pycparser==3.12",
+    "python-stdnum==2.2",
+    "scipy==1.17.1",
+];
 /// Prints those of the libraries that are there, in the versions that are there.
 const WHAT_IS_THERE: &str = "\
 import sys
@@ -22,7 +31,7 @@ print(*(f'{name}=={version(name)}' for name in (wish.split('==')[0] for wish in 
 /// When there is no Python or it cannot install them.
 pub fn prepare(shell: &Shell) -> Result<(), Trouble> {
     // Nothing is compiled here.
-    install(shell, &LIBRARIES, "50 MB", &["--only-binary=:all:"])
+    install(shell, &LIBRARIES, "55 MB", &["--only-binary=:all:"])
 }
 
 /// Installs libraries of which not all are there in these versions, after saying so with the size of what is downloaded.
