@@ -52,8 +52,12 @@ fn all_that_is_said_of_a_seal_reads_as_accepted() {
     for state in states {
         tell(seal::state(&state, KEY, "2026-11-24T10:30:00Z"));
     }
-    agains.iter().for_each(|again| tell(seal::again(again, "2027-02")));
-    chains.iter().for_each(|chain| tell(custody::chain(chain)));
+    for again in &agains {
+        tell(seal::again(again, "2027-02"));
+    }
+    for chain in &chains {
+        tell(custody::chain(chain));
+    }
     let own = [seal::HEADING, seal::HOW_TO_CHECK, seal::COMPARE, seal::CLAIMS_NOTHING, custody::CHAIN_CANNOT_SEE];
     tell(own.map(str::to_owned).to_vec());
     let named = [seal::sealed_with(KEY), seal::key(KEY), seal::on_paper(KEY), seal::on_label(KEY)];
