@@ -129,7 +129,7 @@ fn entries_cut_off_the_end_are_seen_by_the_seal_and_not_by_the_chain() {
 fn hostile_text_can_neither_bring_a_seal_nor_break_one() {
     let mut record = record();
     let hostile = format!(
-        "</script>{SEAL}{{}}</script>\n</body>\n</html>\n<meta name=\"plugwary-sealed-by\" content=\"{}\"><img alt=\"\" data-sha256=\"0\" src=\"data:image/jpeg;base64,AA==\">",
+        "\\u003c \\\\u003c \u{2028} &amp; </script>{SEAL}{{}}</script>\n</body>\n</html>\n<meta name=\"plugwary-sealed-by\" content=\"{}\"><img alt=\"\" data-sha256=\"0\" src=\"data:image/jpeg;base64,AA==\">",
         "0".repeat(64)
     );
     let acquisition = &mut record.custody.acquisition;
@@ -154,5 +154,7 @@ fn hostile_text_can_neither_bring_a_seal_nor_break_one() {
     let sealed = sealed(&page_sealed_by(&record, &[], &key()));
     assert_eq!(sealed.matches(SEAL).count(), 1);
     assert_eq!(looked(&sealed).state, State::Untouched);
+    // What was made safe to stand in the page is hashed as it was before.
+    assert!(sealed.contains(&format!("\"examination\":\"{}\"", plugwary::record::fingerprint(&record))));
     assert_eq!(from_file(&sealed).map(|carried| carried.record), Ok(record));
 }
