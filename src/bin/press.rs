@@ -2,7 +2,10 @@
 //!
 //! `press-worker.js` runs it apart from the page. Records come as JSON, photos each as a pair of SHA-256 and bytes.
 
+use core::hint::black_box;
+
 use js_sys::{Array, Error, Uint8Array};
+use plugwary::domain::assess::{RuleBook, assess};
 use plugwary::record::{self, Record};
 use plugwary::report;
 use wasm_bindgen::JsCast;
@@ -37,6 +40,19 @@ pub fn pdf(record: &str, photos: &Array) -> Result<Uint8Array, Error> {
 #[wasm_bindgen]
 pub fn label(record: &str) -> Result<Uint8Array, Error> {
     Ok(report::label(&read(record)?).as_slice().into())
+}
+
+/// Judges a record anew so many times, and gives the verdict line: for measuring how long that takes.
+///
+/// # Errors
+/// As [`page`].
+#[wasm_bindgen]
+pub fn judge(record: &str, times: u32) -> Result<String, Error> {
+    let record = read(record)?;
+    for _ in 1..times {
+        black_box(assess(black_box(&record.examination), &RuleBook::CURRENT));
+    }
+    Ok(record::judged_line(&record))
 }
 
 fn read(record: &str) -> Result<Record, Error> {

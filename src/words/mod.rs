@@ -24,6 +24,7 @@ pub mod reason;
 pub mod report;
 pub mod screens;
 pub mod statement;
+pub mod study;
 pub mod typed;
 pub mod verdict;
 pub mod which;

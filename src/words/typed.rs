@@ -111,6 +111,12 @@ fn plain(typed: &str) -> String {
     text
 }
 
+/// A plain number, zero or more, with comma or point; `None` for anything else.
+pub fn parse_number(typed: &str) -> Option<f64> {
+    let number: f64 = plain(typed).replace(',', ".").parse().ok()?;
+    (number.is_finite() && number >= 0.0).then_some(number)
+}
+
 /// Also a lone `1.`: older displays leave only the leading one lit.
 fn is_over_range(text: &str, asked: QuantityKind) -> bool {
     let letters: String =

@@ -244,16 +244,6 @@ impl Samples {
         });
     }
 
-    /// Takes a file back: the photos first, so that no record is kept without them.
-    pub fn take_back(self, carried: record::Carried) -> String {
-        let record::Carried { record, photos } = carried;
-        let id = record.id.clone();
-        let json = record::write(&record);
-        self.show(&record);
-        self.write_of(&id, Write::TakeBack { id: id.clone(), json, photos });
-        id
-    }
-
     fn forget_steps(self, id: &str) {
         self.steps.update(|steps| {
             steps.remove(id);

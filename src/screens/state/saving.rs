@@ -72,6 +72,22 @@ impl Samples {
         self.unreadable.set(unreadable);
     }
 
+    /// Keeps what a file carried: the photos first, so that no record is kept without them.
+    ///
+    /// # Errors
+    /// When it could not be kept; what was kept of its photos harms nothing.
+    pub async fn keep_carried(self, carried: record::Carried) -> Result<(), store::Fault> {
+        let record::Carried { record, photos } = carried;
+        let database = self.database().await?;
+        for photo in photos {
+            database.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await?;
+        }
+        database.put(&record.id, &record::write(&record)).await?;
+        self.show(&record);
+        tabs::tell_change();
+        Ok(())
+    }
+
     fn take_in_drafts(self, kept: Vec<(String, String)>) {
         let is_known = |key: &str| {
             let id = Draft::sample_of(key);
@@ -197,12 +213,6 @@ impl Samples {
                 database.put_with_photo(&id, &json, &photo.sha256, &photo.media_type, &bytes).await
             }
             Write::PutDraft { at, typed } => database.put_draft(&at, &typed).await,
-            Write::TakeBack { id, json, photos } => {
-                for photo in photos {
-                    database.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await?;
-                }
-                database.put(&id, &json).await
-            }
         }
     }
 }
@@ -240,28 +250,9 @@ impl Writes {
 
 /// Something to be written into the store.
 pub(super) enum Write {
-    Delete {
-        id: String,
-    },
-    DeleteDraft {
-        at: String,
-    },
-    DeletePhotos {
-        names: Vec<String>,
-    },
-    Put {
-        id: String,
-        json: String,
-        photo: Option<(Photo, Vec<u8>)>,
-    },
-    PutDraft {
-        at: String,
-        typed: String,
-    },
-    /// The photos first, so that no record is kept without them.
-    TakeBack {
-        id: String,
-        json: String,
-        photos: Vec<record::CarriedPhoto>,
-    },
+    Delete { id: String },
+    DeleteDraft { at: String },
+    DeletePhotos { names: Vec<String> },
+    Put { id: String, json: String, photo: Option<(Photo, Vec<u8>)> },
+    PutDraft { at: String, typed: String },
 }
