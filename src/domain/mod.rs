@@ -7,6 +7,7 @@
 pub mod assess;
 pub mod check;
 pub mod cross_check;
+pub mod custody;
 pub mod decision;
 pub mod essential;
 pub mod examination;

@@ -4,13 +4,14 @@ use std::collections::BTreeSet;
 
 use super::entry_fault::EntryFault;
 use super::fault::{RecordFault, Said};
+use super::{Attached, Photo, Record, custody, digest, entry, is_too_long, spelling, v1};
 use super::{FORMAT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
-use super::{Photo, Record, digest, entry, is_too_long, spelling, v1};
 use crate::domain::assess::RuleBook;
 use crate::domain::examination::{Answered, Examination};
 use crate::domain::sample::{Equipment, Kind, Market, Sample};
 
-const MOMENT: &str = "a date and time such as 2026-11-24T10:30:00Z";
+/// What a moment must be.
+pub const MOMENT: &str = "a date and time such as 2026-11-24T10:30:00Z";
 
 /// The saved form of a record.
 pub fn to_v1(record: &Record) -> v1::Examination {
@@ -23,6 +24,8 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         begun: said(&record.begun),
         changed: said(&record.changed),
         origin: record.origin.clone(),
+        acquired: custody::acquired(&record.custody.acquisition),
+        custody: record.custody.entries.iter().map(custody::to_v1).collect(),
         example: record.is_example,
         sample: v1::Sample {
             number: sample.number.clone(),
@@ -37,18 +40,24 @@ pub fn to_v1(record: &Record) -> v1::Examination {
 }
 
 fn photo_to_v1(photo: &Photo) -> v1::Photo {
+    let (question, of, origin) = match photo.attached {
+        Attached::Answer { question, target } => (Some(question.to_owned()), spelling::of_target(target), None),
+        Attached::Origin => (None, None, Some(true)),
+    };
     v1::Photo {
         sha256: photo.sha256.clone(),
         media_type: photo.media_type.clone(),
         width: photo.width,
         height: photo.height,
         taken: said(&photo.taken),
-        question: photo.question.to_owned(),
-        of: spelling::of_target(photo.target),
+        question,
+        of,
+        origin,
     }
 }
 
-fn said(text: &str) -> Option<String> {
+/// A text where there is one.
+pub fn said(text: &str) -> Option<String> {
     (!text.is_empty()).then(|| text.to_owned())
 }
 
@@ -68,13 +77,15 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
         changed: moment("changed", form.changed)?,
         edition: bounded("rule_book", form.rule_book.unwrap_or_else(|| RuleBook::CURRENT.edition.to_owned()))?,
         origin: bounded("origin", form.origin)?,
+        custody: custody::from_v1(form.acquired, form.custody)?,
         is_example: form.example,
         examination: Examination { sample, equipment, answers: answers(form.answers)? },
         photos: photos(form.photos)?,
     })
 }
 
-fn bounded(field: &'static str, text: String) -> Result<String, RecordFault> {
+/// A text of a length that somebody may have written.
+pub fn bounded(field: &'static str, text: String) -> Result<String, RecordFault> {
     if is_too_long(&text) { Err(RecordFault::TooLong { field }) } else { Ok(text) }
 }
 
@@ -100,7 +111,8 @@ fn id(given: Option<String>, text: &str) -> Result<String, RecordFault> {
     }
 }
 
-fn moment(field: &'static str, given: Option<String>) -> Result<String, RecordFault> {
+/// A moment, or nothing where none is given.
+pub fn moment(field: &'static str, given: Option<String>) -> Result<String, RecordFault> {
     match given {
         Some(text) if is_moment(&text) => Ok(text),
         Some(text) => Err(RecordFault::Field { field, takes: MOMENT, got: Said::from(text.as_str()) }),
@@ -109,7 +121,7 @@ fn moment(field: &'static str, given: Option<String>) -> Result<String, RecordFa
 }
 
 /// Whether a text has the shape of RFC 3339 with zone; the calendar is not consulted.
-fn is_moment(text: &str) -> bool {
+pub fn is_moment(text: &str) -> bool {
     let Some((clock, rest)) = text.split_at_checked("0000-00-00T00:00:00".len()) else { return false };
     let zone = rest.strip_prefix('.').map_or(rest, |rest| rest.trim_start_matches(|c: char| c.is_ascii_digit()));
     text.len() <= 40
@@ -146,7 +158,7 @@ fn photos(forms: Vec<v1::Photo>) -> Result<Vec<Photo>, RecordFault> {
 }
 
 fn photo(form: v1::Photo) -> Result<Photo, EntryFault> {
-    let question = entry::question(&form.question)?;
+    let attached = attached(form.question.as_deref(), form.of.as_deref(), form.origin)?;
     let fault = |field, takes, got: &str| Err(EntryFault::Field { field, takes, got: Said::from(got) });
     if !digest::is_hexadecimal(&form.sha256, 64) {
         return fault("sha256", "64 lower-case hexadecimal digits", &form.sha256);
@@ -163,7 +175,27 @@ fn photo(form: v1::Photo) -> Result<Photo, EntryFault> {
         width: form.width,
         height: form.height,
         taken: form.taken.unwrap_or_default(),
-        question: question.id,
-        target: spelling::target(question, form.of.as_deref())?,
+        attached,
     })
+}
+
+/// A photo belongs to a question or to the origin, and to one of them.
+fn attached(question: Option<&str>, of: Option<&str>, origin: Option<bool>) -> Result<Attached, EntryFault> {
+    let alone = |field, got: &str| {
+        Err(EntryFault::Field { field, takes: "left out where a photo belongs to the origin", got: Said::from(got) })
+    };
+    match (question, of, origin) {
+        (_, _, Some(false)) => Err(entry::not_true("origin")),
+        (Some(question), _, Some(true)) => alone("question", question),
+        (None, Some(of), Some(true)) => alone("of", of),
+        (None, None, Some(true)) => Ok(Attached::Origin),
+        (Some(id), of, None) => {
+            let question = entry::question(id)?;
+            Ok(Attached::Answer { question: question.id, target: spelling::target(question, of)? })
+        }
+        (None, _, None) => {
+            let takes = "a question where “origin” is left out";
+            Err(EntryFault::Field { field: "question", takes, got: Said::NOTHING })
+        }
+    }
 }

@@ -1,4 +1,4 @@
-//! What is wrong with one answer, or with one entry for a photo.
+//! What is wrong with one answer, one entry for a photo or one custody entry.
 
 use thiserror::Error;
 
@@ -8,7 +8,7 @@ use crate::domain::check;
 use crate::domain::instrument::Instrument;
 use crate::domain::question::{Ask, Question};
 
-/// What is wrong with one answer, or with one entry for a photo.
+/// What is wrong with one answer, one entry for a photo or one custody entry.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum EntryFault {
     /// No such question.

@@ -6,7 +6,7 @@ use std::fmt::{self, Write};
 use thiserror::Error;
 
 use super::entry_fault::EntryFault;
-use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
+use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_HANDLINGS, MOST_PHOTOS, VERSION};
 
 const MEND_IT: &str = "If it was written by hand, mend it there.";
 
@@ -68,6 +68,9 @@ pub enum RecordFault {
     /// More photos than a record holds.
     #[error("there are more than {MOST_PHOTOS} photos")]
     TooManyPhotos,
+    /// More custody entries than a record holds.
+    #[error("there are more than {MOST_HANDLINGS} custody entries")]
+    TooManyHandlings,
     /// One answer is no answer.
     #[error("answer {number}: {fault}")]
     Answer {
@@ -79,6 +82,14 @@ pub enum RecordFault {
     /// One entry for a photo is wrong.
     #[error("photo {number}: {fault}")]
     Photo {
+        /// Which, from 1.
+        number: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// One custody entry is wrong.
+    #[error("custody entry {number}: {fault}")]
+    Handling {
         /// Which, from 1.
         number: usize,
         /// What is wrong with it.
@@ -174,14 +185,16 @@ impl RecordFault {
             Self::Damaged { .. } | Self::CutShort => "Ask for the file again.".into(),
             Self::Foreign => "A file made here ends in .html or .json.".into(),
             Self::Newer { .. } => "Load this app again while there is a network, then take the file back.".into(),
-            Self::TooLarge | Self::TooDeep | Self::TooManyAnswers | Self::TooManyPhotos => {
+            Self::TooLarge | Self::TooDeep | Self::TooManyAnswers | Self::TooManyPhotos | Self::TooManyHandlings => {
                 "It was not made by this app.".into()
             }
             Self::SeveralExaminations | Self::PhotoAdded | Self::PhotoChanged { .. } => {
                 "Do not trust the file. Ask for it again.".into()
             }
             Self::Form { .. } | Self::Field { .. } | Self::TooLong { .. } => MEND_IT.into(),
-            Self::Answer { fault, .. } | Self::Photo { fault, .. } => fault.hint().map_or(MEND_IT.into(), Cow::from),
+            Self::Answer { fault, .. } | Self::Photo { fault, .. } | Self::Handling { fault, .. } => {
+                fault.hint().map_or(MEND_IT.into(), Cow::from)
+            }
         }
     }
 

@@ -4,7 +4,9 @@
 //! beside its unit. A version that was ever released is read for ever; an unknown newer one is refused.
 
 mod carried;
+mod chain;
 mod convert;
+mod custody;
 mod digest;
 mod entry;
 mod entry_fault;
@@ -18,10 +20,12 @@ mod schema;
 mod spelling;
 mod v1;
 
+use crate::domain::custody::Custody;
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
+pub use chain::{Break, Chain, append, chain};
 pub use entry_fault::EntryFault;
 pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
 pub use fault::{Misfit, RecordFault, Said};
@@ -34,6 +38,9 @@ pub const MOST_ANSWERS: usize = 2000;
 
 /// The most photos a record holds.
 pub const MOST_PHOTOS: usize = 500;
+
+/// The most custody entries a record holds.
+pub const MOST_HANDLINGS: usize = 500;
 
 /// The most characters any one text in a record holds.
 pub const LONGEST_TEXT: usize = 4000;
@@ -51,6 +58,8 @@ pub struct Record {
     pub edition: String,
     /// Where the sample came from, in the examiner's words; may be empty.
     pub origin: String,
+    /// How somebody came by it, and who held it since.
+    pub custody: Custody,
     /// Whether it is the example that comes with the app.
     pub is_example: bool,
     /// What was examined and answered.
@@ -66,7 +75,21 @@ impl Photo {
     }
 }
 
-/// A photo attached to an answer.
+/// What a photo belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Attached {
+    /// An answer: to this question, and of this one where it is asked of several.
+    Answer {
+        /// The question.
+        question: &'static str,
+        /// Which of several.
+        target: Target,
+    },
+    /// Where the sample came from: the listing, or the parcel before it was opened.
+    Origin,
+}
+
+/// A photo attached to an answer or to where the sample came from.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Photo {
     /// SHA-256 of the stored bytes, 64 lower-case hexadecimal digits: the photo's name.
@@ -79,10 +102,8 @@ pub struct Photo {
     pub height: u32,
     /// When it was attached, RFC 3339 with zone; empty where a file does not say.
     pub taken: String,
-    /// The question it belongs to.
-    pub question: &'static str,
-    /// Which of several it belongs to.
-    pub target: Target,
+    /// What it belongs to.
+    pub attached: Attached,
 }
 
 /// The record as JSON: fields in a fixed order, two spaces of indent, no newline at the end.

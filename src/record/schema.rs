@@ -60,6 +60,16 @@ fn name_the_questions(schema: &mut Schema) {
         ("Answer", "oneOf", one_of(&mut all.into_iter())),
         ("Answer", "anyOf", check::questions().map(branch).collect::<Vec<_>>().into()),
         ("Reading", "oneOf", one_of(&mut ["value", "above", "below", "open"].into_iter())),
+        (
+            "Photo",
+            "oneOf",
+            json!([{ "required": ["question"] }, { "required": ["origin"], "properties": { "of": false } }]),
+        ),
+        (
+            "Handling",
+            "anyOf",
+            json!([{ "required": ["number", "link"] }, { "properties": { "number": false, "link": false } }]),
+        ),
     ] {
         if let Some(Value::Object(part)) = parts.get_mut(part) {
             part.insert(key.to_owned(), value);

@@ -1,10 +1,11 @@
 //! What the file says, the problem first: verdict, what is wrong, what could not be told, what nobody looked at, what it claims, all that was
-//! seen with its photos, how to read it, sources and cautions.
+//! seen with its photos, where it came from, how to read it, sources and cautions.
 
 use std::collections::BTreeSet;
 
 use super::document::{Block, Run, Tone};
 use super::finding::Told;
+use super::origin;
 use super::photos::Photos;
 use crate::domain::assess::{Assessment, RuleBook, assess};
 use crate::domain::finding::{Conformity, Finding, Severity};
@@ -41,6 +42,7 @@ impl<'a> Content<'a> {
         writer.not_looked_at();
         writer.claims();
         writer.seen(&told);
+        writer.blocks.extend(origin::blocks(record, photos));
         writer.how_to_read();
         writer.sources();
         writer.paragraphs(words::CAUTIONS_HEADING, words::CAUTIONS);

@@ -9,6 +9,7 @@ mod html;
 #[cfg(not(target_arch = "wasm32"))]
 mod limits;
 mod markup;
+mod origin;
 mod pdf;
 mod photos;
 

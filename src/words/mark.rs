@@ -1,5 +1,6 @@
 //! Short marks of a sample: its name, its subject line, its file's name, the bar of its verdict.
 
+use crate::domain::custody::Custody;
 use crate::domain::examination::Examination;
 use crate::domain::sample::{Equipment, Kind, Market, Sample};
 use crate::domain::verdict::Verdict;
@@ -98,6 +99,7 @@ pub fn blank() -> Record {
         changed: String::new(),
         edition: String::new(),
         origin: String::new(),
+        custody: Custody::default(),
         is_example: false,
         examination: Examination::new(sample, Equipment::Eyes),
         photos: Vec::new(),

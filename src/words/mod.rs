@@ -5,6 +5,7 @@
 pub mod check;
 pub mod claims;
 pub mod clause;
+pub mod custody;
 pub mod faults;
 pub mod favour;
 pub mod flex_print;

@@ -61,6 +61,7 @@ fn every_refusal_of_a_file_reads_as_accepted() {
         RecordFault::TooLong { field: "origin" },
         RecordFault::TooManyAnswers,
         RecordFault::TooManyPhotos,
+        RecordFault::TooManyHandlings,
         RecordFault::SeveralExaminations,
         RecordFault::CutShort,
         RecordFault::PhotoChanged { number: 2 },
@@ -74,9 +75,11 @@ fn every_refusal_of_a_file_reads_as_accepted() {
             got: Said::from("image/png"),
         },
     };
+    let fault = EntryFault::Field { field: "link", takes: "there where there is a “number”", got: Said::NOTHING };
+    let handling = RecordFault::Handling { number: 4, fault };
     let answers = entry_faults().map(|fault| RecordFault::Answer { number: 3, fault });
     let mut told = String::new();
-    for fault in record.iter().chain([&photo]).chain(&answers) {
+    for fault in record.iter().chain([&photo, &handling]).chain(&answers) {
         writeln!(told, "{}", faults::taken_back(fault)).expect("a text takes any line");
     }
     accepted("files", &told);

@@ -3,7 +3,7 @@
 use std::fs;
 use std::process::Command;
 
-use plugwary::record::{Photo, Record};
+use plugwary::record::{Attached, Photo, Record};
 use plugwary::report::pdf;
 
 use crate::reader::{file, run, text};
@@ -19,8 +19,7 @@ fn with_photo(sha256: &str, media_type: &str) -> Record {
         width: 1600,
         height: 1200,
         taken: "2026-03-14T10:06:00+00:00".to_owned(),
-        question: answered.question.id,
-        target: answered.target,
+        attached: Attached::Answer { question: answered.question.id, target: answered.target },
     }];
     record
 }

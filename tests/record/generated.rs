@@ -1,13 +1,14 @@
 //! Records made up at random, with any question and any answer it takes.
 
 use plugwary::domain::check;
+use plugwary::domain::custody::{Acquisition, Custody, Entry, Handling};
 use plugwary::domain::examination::{Answer, Answered, Examination};
 use plugwary::domain::instrument::{Accuracy, Instrument, OwnInstrument};
 use plugwary::domain::quantity::{Amount, QuantityKind, Unit};
 use plugwary::domain::question::{Ask, ClaimPlace, Core, Per, Question, Target};
 use plugwary::domain::reading::{Reading, Shown};
 use plugwary::domain::sample::{Equipment, Kind, Market, Sample};
-use plugwary::record::{Photo, Record};
+use plugwary::record::{Attached, Photo, Record, append};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
@@ -107,32 +108,53 @@ fn examination() -> impl Strategy<Value = Examination> {
 
 fn photo() -> impl Strategy<Value = Photo> {
     let media_type = select(vec!["image/jpeg", "image/webp"]).prop_map(str::to_owned);
-    (any::<[u128; 2]>(), media_type, any::<[u32; 2]>(), moment(), asked()).prop_map(
-        |([high, low], media_type, [width, height], taken, (question, target))| Photo {
+    let answer = asked().prop_map(|(question, target)| Attached::Answer { question: question.id, target });
+    let attached = prop_oneof![4 => answer, 1 => Just(Attached::Origin)];
+    (any::<[u128; 2]>(), media_type, any::<[u32; 2]>(), moment(), attached).prop_map(
+        |([high, low], media_type, [width, height], taken, attached)| Photo {
             sha256: format!("{high:032x}{low:032x}"),
             media_type,
             width,
             height,
             taken,
-            question: question.id,
-            target,
+            attached,
         },
     )
+}
+
+fn custody() -> impl Strategy<Value = Custody> {
+    let acquisition = (text(), moment(), [text(), text(), text(), text(), text()]).prop_map(
+        |(place, when, [seller, price, order, listing, parcel])| Acquisition {
+            place,
+            when,
+            seller,
+            price,
+            order,
+            listing,
+            parcel,
+        },
+    );
+    let by_hand = handling().prop_map(|handling| Entry { handling, link: None });
+    (prop_oneof![acquisition, Just(Acquisition::default())], vec(by_hand, 0..4))
+        .prop_map(|(acquisition, entries)| Custody { acquisition, entries })
+}
+
+/// Anything that somebody may write down of a sample that changed hands.
+pub fn handling() -> impl Strategy<Value = Handling> {
+    (moment(), text(), text(), text()).prop_map(|(when, who, done, seal)| Handling { when, who, done, seal })
 }
 
 /// Any record that the app could have made.
 pub fn record() -> impl Strategy<Value = Record> {
     let said = (any::<u128>(), moment(), moment(), text(), text(), any::<bool>());
-    (said, examination(), vec(photo(), 0..4)).prop_map(
-        |((id, begun, changed, edition, origin, is_example), examination, photos)| Record {
-            id: format!("{id:032x}"),
-            begun,
-            changed,
-            edition,
-            origin,
-            is_example,
-            examination,
-            photos,
+    (said, custody(), vec(handling(), 0..4), examination(), vec(photo(), 0..4)).prop_map(
+        |((id, begun, changed, edition, origin, is_example), custody, linked, examination, photos)| {
+            let id = format!("{id:032x}");
+            let mut record = Record { id, begun, changed, edition, origin, custody, is_example, examination, photos };
+            for handling in linked {
+                append(&mut record, handling).expect("what is made here can be saved");
+            }
+            record
         },
     )
 }

@@ -4,6 +4,7 @@
 
 mod by_hand;
 mod carried;
+mod custody;
 mod generated;
 mod judged;
 mod refused;

@@ -284,8 +284,55 @@ fn photos_that_are_none() {
     let media = "photo 1: “media_type” must be image/jpeg or image/webp, got “image/svg+xml”";
     refuses(&photo("image/jpeg", "image/svg+xml"), media);
     refuses(&photo("fuse-rating", "fuse"), "photo 1: there is no question “fuse”");
+    let nothing = "photo 1: “question” must be a question where “origin” is left out, got nothing";
+    refuses(&photo(r#", "question": "fuse-rating""#, ""), nothing);
+    assert!(read(&photo(r#""question": "fuse-rating""#, r#""origin": true"#)).is_ok());
+    let left_out = "must be left out where a photo belongs to the origin, got";
+    refuses(
+        &photo("\"question\"", r#""origin": true, "question""#),
+        &format!("photo 1: “question” {left_out} “fuse-rating”"),
+    );
+    refuses(
+        &photo(r#""question": "fuse-rating""#, r#""origin": true, "of": "earth""#),
+        &format!("photo 1: “of” {left_out} “earth”"),
+    );
+    refuses(
+        &photo("\"question\"", r#""origin": false, "question""#),
+        "photo 1: “origin” must be true or left out, got “false”",
+    );
     let once = "photo 1: the question “fuse-rating” is asked once, without “of”, got “earth”";
     refuses(&photo("\"question\"", "\"of\": \"earth\", \"question\""), once);
+}
+
+#[test]
+fn custody_that_is_none() {
+    let entry = |entry: &str| field(&format!("\"custody\": [{{ {entry} }}]"));
+    let one = |inside: &str, sentence: &str| refuses(&entry(inside), &format!("custody entry 1: {sentence}"));
+    assert!(read(&entry(r#""done": "Bought it""#)).is_ok());
+    one(r#""when": "today""#, "“when” must be a date and time such as 2026-11-24T10:30:00Z, got “today”");
+    one(&format!("\"done\": \"{}\"", "x".repeat(LONGEST_TEXT + 1)), "“done” has more than 4000 characters");
+    one(r#""number": 1"#, "“link” must be there where there is a “number”, got nothing");
+    let link = "0".repeat(64);
+    one(&format!("\"link\": \"{link}\""), "“number” must be there where there is a “link”, got nothing");
+    one(&format!("\"number\": 0, \"link\": \"{link}\""), "“number” must be a whole number from 1, got “0”");
+    one(r#""number": 1, "link": "ab""#, "“link” must be 64 lower-case hexadecimal digits, got “ab”");
+    let fault = read(&entry(r#""signed": "me""#)).expect_err("there is no such field").to_string();
+    assert!(fault.ends_with("there is no field “signed”"), "{fault}");
+    let fault = read(&field(r#""acquired": { "vendor": "me" }"#)).expect_err("there is no such field").to_string();
+    assert!(fault.ends_with("there is no field “vendor”"), "{fault}");
+    refuses(
+        &field(r#""acquired": { "when": "2026-11-20" }"#),
+        "“when” must be a date and time such as 2026-11-24T10:30:00Z, got “2026-11-20”",
+    );
+    let longer = "é".repeat(LONGEST_TEXT + 1);
+    for name in ["place", "seller", "price", "order", "listing", "parcel"] {
+        let text = field(&format!("\"acquired\": {{ \"{name}\": \"{longer}\" }}"));
+        refuses(&text, &format!("“{name}” has more than 4000 characters"));
+    }
+    refuses(
+        &field(&format!("\"custody\": [{}]", vec!["{}"; 501].join(","))),
+        "there are more than 500 custody entries",
+    );
 }
 
 #[test]

@@ -8,13 +8,14 @@ use leptos::task::spawn_local;
 
 use super::platform::{clock, file, help, ids, persist, photo, tabs};
 use crate::domain::assess::{RuleBook, assess};
+use crate::domain::custody::Custody;
 use crate::domain::examination::{Answer, Examination};
 use crate::domain::experience::Experience;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Sample};
 use crate::domain::view::View;
 use crate::domain::walk;
-use crate::record::{self, Photo, Record};
+use crate::record::{self, Attached, Photo, Record};
 use crate::store::{Draft, IndexedDb, settings};
 use crate::words::{check, faults, screens as words};
 
@@ -142,6 +143,7 @@ impl Samples {
             changed: now,
             edition: RuleBook::CURRENT.edition.to_owned(),
             origin,
+            custody: Custody::default(),
             is_example: false,
             examination: Examination::new(sample, equipment),
             photos: Vec::new(),
@@ -237,8 +239,7 @@ impl Samples {
                 width: taken.width,
                 height: taken.height,
                 taken: clock::now(),
-                question: question.id,
-                target,
+                attached: Attached::Answer { question: question.id, target },
             };
             self.update_with_photo(&id, attached, taken.bytes);
         });

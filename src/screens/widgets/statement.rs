@@ -6,7 +6,7 @@ use super::dock::At;
 use crate::domain::assess::Assessment;
 use crate::domain::finding::Finding;
 use crate::domain::sample::Kind;
-use crate::record::{Photo, Record};
+use crate::record::{Attached, Photo, Record};
 use crate::screens::state::Samples;
 use crate::words::statement::{Bar, Sentence, homeless, sentences};
 use crate::words::{check, clause, favour, reason, screens, verdict};
@@ -35,8 +35,8 @@ pub fn Statement(
                 let place = sentence.question.place;
                 let heading = (last.replace(place) != Some(place))
                     .then(|| view! { <h2 class="place">{verdict::place(place, kind)}</h2> });
-                let belongs =
-                    |photo: &&Photo| photo.question == sentence.question.id && photo.target == sentence.target;
+                let answer = Attached::Answer { question: sentence.question.id, target: sentence.target };
+                let belongs = |photo: &&Photo| photo.attached == answer;
                 let photos = screens::photos(record.photos.iter().filter(belongs).count());
                 view! { {heading} <SentenceLine sentence photos kind at /> }
             })
