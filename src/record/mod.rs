@@ -13,6 +13,7 @@ mod fault;
 mod judged;
 mod number;
 mod reading;
+mod scenario;
 #[cfg(feature = "schema")]
 mod schema;
 mod spelling;
@@ -20,6 +21,7 @@ mod v1;
 
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
+use crate::domain::risk::Scenario;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use entry_fault::EntryFault;
@@ -34,6 +36,12 @@ pub const MOST_ANSWERS: usize = 2000;
 
 /// The most photos a record holds.
 pub const MOST_PHOTOS: usize = 500;
+
+/// The most scenarios a record holds.
+pub const MOST_SCENARIOS: usize = 50;
+
+/// The most events a scenario holds.
+pub const MOST_EVENTS: usize = 20;
 
 /// The most characters any one text in a record holds.
 pub const LONGEST_TEXT: usize = 4000;
@@ -57,6 +65,8 @@ pub struct Record {
     pub examination: Examination,
     /// The photos, in the order they were taken; their bytes are kept apart.
     pub photos: Vec<Photo>,
+    /// How what is wrong may hurt somebody, as the examiner weighed it; may be empty, and never touches the verdict.
+    pub scenarios: Vec<Scenario>,
 }
 
 impl Photo {

@@ -11,6 +11,7 @@ mod limits;
 mod markup;
 mod pdf;
 mod photos;
+mod risk;
 
 pub use html::page;
 #[cfg(not(target_arch = "wasm32"))]
