@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::entry_fault::EntryFault;
 use super::fault::{RecordFault, Said};
-use super::{Attached, Photo, Record, custody, digest, entry, is_too_long, spelling, v1};
+use super::{Attached, Photo, Record, custody, digest, entry, is_too_long, scenario, spelling, v1};
 use super::{FORMAT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
 use crate::domain::assess::RuleBook;
 use crate::domain::examination::{Answered, Examination};
@@ -36,6 +36,7 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         equipment: equipment.code().to_owned(),
         answers: answers.iter().map(entry::to_v1).collect(),
         photos: record.photos.iter().map(photo_to_v1).collect(),
+        scenarios: record.scenarios.iter().map(scenario::to_v1).collect(),
     }
 }
 
@@ -81,6 +82,7 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
         is_example: form.example,
         examination: Examination { sample, equipment, answers: answers(form.answers)? },
         photos: photos(form.photos)?,
+        scenarios: scenario::all_from_v1(form.scenarios)?,
     })
 }
 

@@ -15,6 +15,7 @@ mod fault;
 mod judged;
 mod number;
 mod reading;
+mod scenario;
 #[cfg(feature = "schema")]
 mod schema;
 mod spelling;
@@ -23,6 +24,7 @@ mod v1;
 use crate::domain::custody::Custody;
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
+use crate::domain::risk::Scenario;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use chain::{Break, Chain, append, chain};
@@ -41,6 +43,11 @@ pub const MOST_PHOTOS: usize = 500;
 
 /// The most custody entries a record holds.
 pub const MOST_HANDLINGS: usize = 500;
+/// The most scenarios a record holds.
+pub const MOST_SCENARIOS: usize = 50;
+
+/// The most events a scenario holds.
+pub const MOST_EVENTS: usize = 20;
 
 /// The most characters any one text in a record holds.
 pub const LONGEST_TEXT: usize = 4000;
@@ -66,6 +73,8 @@ pub struct Record {
     pub examination: Examination,
     /// The photos, in the order they were taken; their bytes are kept apart.
     pub photos: Vec<Photo>,
+    /// How what is wrong may hurt somebody, as the examiner weighed it; may be empty, and never touches the verdict.
+    pub scenarios: Vec<Scenario>,
 }
 
 impl Photo {

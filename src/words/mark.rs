@@ -103,6 +103,7 @@ pub fn blank() -> Record {
         is_example: false,
         examination: Examination::new(sample, Equipment::Eyes),
         photos: Vec::new(),
+        scenarios: Vec::new(),
     }
 }
 

@@ -12,6 +12,7 @@ pub mod flex_print;
 pub mod help;
 pub mod input_problem;
 pub mod instrument;
+pub mod letters;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod limits;
 pub mod mark;
@@ -23,10 +24,12 @@ pub mod print;
 pub mod question;
 pub mod reason;
 pub mod report;
+pub mod risk;
 pub mod screens;
 pub mod statement;
 pub mod study;
 pub mod typed;
+pub mod typed_odds;
 pub mod verdict;
 pub mod which;
 

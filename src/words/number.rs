@@ -154,6 +154,43 @@ pub fn chance(probability: Probability, grounds: Grounds) -> String {
     }
 }
 
+/// A judged probability, as people say it: "certain", "1 in 100", "30 in 100", and "about" where digits were cut.
+pub fn odds(probability: Probability) -> String {
+    let p = probability.value();
+    let one_in = 1.0 / p;
+    let is_whole = |number: f64| (number - number.round()).abs() < 1e-6 * number;
+    if p >= 1.0 {
+        "certain".to_owned()
+    } else if p <= 0.0 {
+        "never".to_owned()
+    } else if is_whole(one_in) && one_in < 9999.5 {
+        format!("1 in {one_in:.0}")
+    } else if p > 0.999 {
+        "over 999 in 1000".to_owned()
+    } else if p >= 0.1 && is_whole(p * 100.0) {
+        format!("{:.0} in 100", p * 100.0)
+    } else if p >= 0.1 {
+        format!("about {} in 1000", fixed(p * 1000.0, 0))
+    } else {
+        let digits = roughly_whole(one_in);
+        let about =
+            if is_whole(one_in) && digits.replace(NO_BREAK_SPACE, "") == fixed(one_in, 0) { "" } else { "about " };
+        format!("{about}1 in {digits}")
+    }
+}
+
+/// A number to two significant digits, with its thousands apart where there are five digits or more.
+fn roughly_whole(value: f64) -> String {
+    let digits = to_place(value, (1 - leading_place(value)).min(0));
+    if digits.len() < 5 {
+        return digits;
+    }
+    let apart = |(at, c): (usize, char)| {
+        (at > 0 && (digits.len() - at).is_multiple_of(3)).then_some(NO_BREAK_SPACE).into_iter().chain([c])
+    };
+    digits.chars().enumerate().map(|(at, c)| apart((at, c)).collect::<String>()).collect()
+}
+
 /// The unit in which a value reads best.
 pub fn suited(value: Amount) -> Unit {
     let at_least = |unit: Unit, least: f64| value.in_unit(unit).is_some_and(|number| number.abs() >= least);

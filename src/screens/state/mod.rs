@@ -147,6 +147,7 @@ impl Samples {
             is_example: false,
             examination: Examination::new(sample, equipment),
             photos: Vec::new(),
+            scenarios: Vec::new(),
         };
         let id = record.id.clone();
         settings::set_equipment(equipment);

@@ -1,0 +1,236 @@
+//! How grave it is for people, in words: a chain of events with its reasons, what they come to, and which judgements that hangs on.
+
+pub mod draft;
+
+pub use draft::scenarios;
+
+use crate::domain::decision::Probability;
+use crate::domain::finding::Finding;
+use crate::domain::risk::{Factor, Scenario, Sensitivity, Standing, Step, highest};
+use crate::domain::sample::Market;
+use crate::domain::standard::eu_risk::{Band, Injury, RiskLevel, SOURCES};
+
+use super::{check, clause, number, reason};
+
+/// Heading of the working.
+pub const HEADING: &str = "How grave it is for people";
+
+/// What the working is, before the first scenario.
+pub const WHAT_IT_IS: &str = "A scenario is one way in which what is wrong may hurt somebody. Each event has a chance, taken once all earlier ones have happened and over the whole life of the product; all of them together give the chance of the injury. These chances are judgements: nobody measured them. The scenario with the highest level counts. It says how grave a fault is and never whether there is one: the verdict does not hang on it.";
+
+/// What drafts are, said once before them.
+pub const DRAFTS_MEAN: &str = "A draft is where weighing begins: round numbers of ours, usual practice, with no published source. Nobody has weighed them for this product, and none of them should be quoted as a result.";
+
+/// Said where no scenario counts.
+pub const NONE_COUNTS: &str =
+    "None of these scenarios speaks of something that was found wrong, so no level of risk is given.";
+
+/// Said of a scenario that counts for nothing.
+pub const COUNTS_FOR_NOTHING: &str =
+    "It speaks of nothing that was found to be dangerous or against the rules. It is told, and counts for nothing.";
+
+/// A level of risk.
+pub const fn level(level: RiskLevel) -> &'static str {
+    match level {
+        RiskLevel::Low => "low",
+        RiskLevel::Medium => "medium",
+        RiskLevel::High => "high",
+        RiskLevel::Serious => "serious",
+    }
+}
+
+/// What a level asks for: our reading, for an authority decides by itself.
+pub const fn asks_for(level: RiskLevel) -> &'static str {
+    match level {
+        RiskLevel::Low => {
+            "A low risk as a rule asks for nothing at once; whatever breaks a rule is to be put right all the same."
+        }
+        RiskLevel::Medium => "A medium risk as a rule asks for it to be put right before more of it is sold.",
+        RiskLevel::High => {
+            "A high risk as a rule asks for sale and use to stop soon, and for those who have one to be told."
+        }
+        RiskLevel::Serious => {
+            "A serious risk as a rule asks for sale and use to stop at once, and for the authority to be told without delay."
+        }
+    }
+}
+
+/// Said after what a level asks for.
+pub const AUTHORITY_DECIDES: &str = "That is our reading, usual practice; what follows is for the authority to decide.";
+
+/// A severity in our own words.
+pub const fn severity(injury: Injury) -> &'static str {
+    match injury {
+        Injury::FirstAid => "severity 1 of 4: first aid is enough, no doctor is needed, and all of it passes",
+        Injury::HospitalVisit => {
+            "severity 2 of 4: a visit to a hospital, and for up to about six months some things cannot be done"
+        }
+        Injury::HospitalStay => {
+            "severity 3 of 4: a stay in hospital, or something that cannot be done for more than about six months or ever again"
+        }
+        Injury::Fatal => "severity 4 of 4: death, or a limb or more than a tenth of what the body can do lost for ever",
+    }
+}
+
+/// A band of probability.
+pub const fn band(band: Band) -> &'static str {
+    match band {
+        Band::OverHalf => "more than 1 in 2",
+        Band::OverTenth => "more than 1 in 10, up to 1 in 2",
+        Band::OverHundredth => "more than 1 in 100, up to 1 in 10",
+        Band::OverThousandth => "more than 1 in 1000, up to 1 in 100",
+        Band::OverTenThousandth => "more than 1 in 10\u{a0}000, up to 1 in 1000",
+        Band::OverHundredThousandth => "more than 1 in 100\u{a0}000, up to 1 in 10\u{a0}000",
+        Band::OverMillionth => "more than 1 in 1\u{a0}000\u{a0}000, up to 1 in 100\u{a0}000",
+        Band::Rarer => "no more than 1 in 1\u{a0}000\u{a0}000",
+    }
+}
+
+/// Who answers for the judgements of a scenario.
+pub fn standing(scenario: &Scenario) -> String {
+    let all = scenario.steps.len() + 1;
+    match scenario.guesses() {
+        0 => "Weighed by the examiner.".to_owned(),
+        guesses if guesses == all => "Draft: nobody has weighed it yet.".to_owned(),
+        1 => format!("Weighed in part: 1 of its {all} judgements is still our starting guess."),
+        guesses => format!("Weighed in part: {guesses} of its {all} judgements are still our starting guesses."),
+    }
+}
+
+/// What a scenario follows from.
+pub fn follows_from(scenario: &Scenario) -> String {
+    let names: Vec<&str> = scenario.of.iter().map(|code| check::of(code).wrong).collect();
+    if names.is_empty() { String::new() } else { format!("It follows from: {}.", names.join("; ")) }
+}
+
+/// An event as a link of the chain, by its place from 0: "Then the flex overheats: 1 in 10. Why so: ..."
+pub fn event(place: usize, step: &Step) -> String {
+    let begins = if place == 0 { "First" } else { "Then" };
+    let (happens, odds) = (sentence_part(&step.happens), number::odds(step.probability));
+    format!("{begins}: {happens}: {odds}.{}", why(&step.reason, step.standing))
+}
+
+/// The injury with its reason.
+pub fn injury(scenario: &Scenario) -> String {
+    let severity = severity(scenario.injury);
+    format!("The injury is of {severity}.{}", why(&scenario.injury_reason, scenario.injury_standing))
+}
+
+fn why(reason: &str, standing: Standing) -> String {
+    let reason = reason.trim();
+    let reason = match reason {
+        "" => " No reason is given.".to_owned(),
+        reason if reason.ends_with(['.', '!', '?']) => format!(" Why so: {reason}"),
+        reason => format!(" Why so: {reason}."),
+    };
+    match standing {
+        Standing::Guess => format!("{reason} {}", draft::GUESSED),
+        Standing::Weighed => reason,
+    }
+}
+
+/// What somebody wrote, as it stands inside a sentence.
+fn sentence_part(text: &str) -> String {
+    let text = text.trim().trim_end_matches('.');
+    if text.is_empty() { "something that nobody has put into words".to_owned() } else { text.to_owned() }
+}
+
+/// The chain in one sentence, without its reasons.
+pub fn in_short(scenario: &Scenario) -> String {
+    let link = |step: &Step| format!("{} ({})", sentence_part(&step.happens), number::odds(step.probability));
+    let links: Vec<String> = scenario.steps.iter().map(link).collect();
+    if links.is_empty() { "Nothing more has to happen.".to_owned() } else { format!("{}.", links.join("; then: ")) }
+}
+
+/// What the chances come to.
+pub fn product(scenario: &Scenario) -> String {
+    let together = number::odds(scenario.probability());
+    match scenario.steps.as_slice() {
+        [] => "No event is named, so the injury is taken to be certain.".to_owned(),
+        [_] => format!("The chance of the injury in the life of the product: {together}."),
+        steps => {
+            let factors: Vec<String> = steps.iter().map(|step| number::odds(step.probability)).collect();
+            format!("All of them together: {} = {together}, in the life of the product.", factors.join(" × "))
+        }
+    }
+}
+
+/// Where a scenario stands in the matrix, and the level that is.
+pub fn position(scenario: &Scenario) -> String {
+    let (band, level) = (band(scenario.band()), level(scenario.level()));
+    let severity = severity(scenario.injury).split(':').next().unwrap_or_default();
+    format!("In the matrix: a chance of {band}, and {severity}. The risk is {level}.")
+}
+
+/// What the level hangs on, a sentence for each judgement that would change it.
+pub fn hangs_on(scenario: &Scenario) -> Vec<String> {
+    let said: Vec<String> =
+        scenario.sensitivity().iter().flat_map(|moved| sensitivity(scenario, moved).into_iter().flatten()).collect();
+    if said.is_empty() {
+        return vec![
+            "The level hangs on no single judgement: each may be ten times more or less likely, and the injury one severity milder or worse."
+                .to_owned(),
+        ];
+    }
+    said
+}
+
+fn sensitivity(scenario: &Scenario, moved: &Sensitivity) -> [Option<String>; 2] {
+    let now = scenario.level();
+    let would = |level: RiskLevel, how: &str| {
+        let (level, now) = (self::level(level), self::level(now));
+        match moved.factor {
+            Factor::Step(place) => {
+                let happens = scenario.steps.get(place).map(|step| sentence_part(&step.happens)).unwrap_or_default();
+                format!("If “{happens}” were {how}, the risk would be {level} instead of {now}.")
+            }
+            Factor::Injury => {
+                format!("If the injury were one severity {how}, the risk would be {level} instead of {now}.")
+            }
+        }
+    };
+    let (less, more) = match moved.factor {
+        Factor::Step(place) => ("ten times less likely", more_likely(scenario.steps.get(place))),
+        Factor::Injury => ("milder", "worse"),
+    };
+    [(moved.milder, less), (moved.graver, more)].map(|(level, how)| (level != now).then(|| would(level, how)))
+}
+
+/// No event gets likelier than certain.
+fn more_likely(step: Option<&Step>) -> &'static str {
+    let is_capped = step.is_some_and(|step| step.probability > Probability::new(0.1));
+    if is_capped { "certain" } else { "ten times as likely" }
+}
+
+/// The scenario that counts, the gravest of those that speak of something that was found wrong.
+pub fn counting<'a>(scenarios: &'a [Scenario], findings: &[Finding]) -> Option<&'a Scenario> {
+    highest(scenarios.iter().filter(|scenario| scenario.counts(findings)))
+}
+
+/// The level of the whole, which scenario makes it, and who answers for it.
+pub fn whole(counting: &Scenario) -> String {
+    let said = level(counting.level());
+    let title = title(counting);
+    match counting.guesses() {
+        0 => format!("The risk is graded {said}, by the scenario “{title}”."),
+        guesses if guesses > counting.steps.len() => {
+            format!("The draft grade is {said}, by the scenario “{title}”. Nobody has weighed it yet.")
+        }
+        _ => format!("The grade so far is {said}, by the scenario “{title}”, which is weighed in part only."),
+    }
+}
+
+/// What a scenario is called.
+pub fn title(scenario: &Scenario) -> String {
+    match scenario.title.trim() {
+        "" => "A scenario without a name".to_owned(),
+        title => reason::capital(title.trim_end_matches('.')),
+    }
+}
+
+/// Where the method is published, for a market.
+pub fn method(market: Market) -> String {
+    let citations: Vec<String> =
+        SOURCES.iter().filter(|source| source.holds_in(market)).map(clause::citation).collect();
+    format!("Method: {}.", citations.join("; "))
+}
