@@ -24,6 +24,7 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         changed: said(&record.changed),
         origin: record.origin.clone(),
         example: record.is_example,
+        known_good: record.is_known_good,
         sample: v1::Sample {
             number: sample.number.clone(),
             title: sample.title.clone(),
@@ -69,6 +70,7 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
         edition: bounded("rule_book", form.rule_book.unwrap_or_else(|| RuleBook::CURRENT.edition.to_owned()))?,
         origin: bounded("origin", form.origin)?,
         is_example: form.example,
+        is_known_good: form.known_good,
         examination: Examination { sample, equipment, answers: answers(form.answers)? },
         photos: photos(form.photos)?,
     })

@@ -5,7 +5,7 @@
 
 mod carried;
 mod convert;
-mod digest;
+pub(crate) mod digest;
 mod entry;
 mod entry_fault;
 mod envelope;
@@ -15,7 +15,7 @@ mod number;
 mod reading;
 #[cfg(feature = "schema")]
 mod schema;
-mod spelling;
+pub(crate) mod spelling;
 mod v1;
 
 use crate::domain::examination::Examination;
@@ -53,6 +53,8 @@ pub struct Record {
     pub origin: String,
     /// Whether it is the example that comes with the app.
     pub is_example: bool,
+    /// Whether the sample is kept as a known good, for others to be compared with.
+    pub is_known_good: bool,
     /// What was examined and answered.
     pub examination: Examination,
     /// The photos, in the order they were taken; their bytes are kept apart.

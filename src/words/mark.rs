@@ -99,6 +99,7 @@ pub fn blank() -> Record {
         edition: String::new(),
         origin: String::new(),
         is_example: false,
+        is_known_good: false,
         examination: Examination::new(sample, Equipment::Eyes),
         photos: Vec::new(),
     }

@@ -122,15 +122,16 @@ fn photo() -> impl Strategy<Value = Photo> {
 
 /// Any record that the app could have made.
 pub fn record() -> impl Strategy<Value = Record> {
-    let said = (any::<u128>(), moment(), moment(), text(), text(), any::<bool>());
+    let said = (any::<u128>(), moment(), moment(), text(), text(), any::<[bool; 2]>());
     (said, examination(), vec(photo(), 0..4)).prop_map(
-        |((id, begun, changed, edition, origin, is_example), examination, photos)| Record {
+        |((id, begun, changed, edition, origin, [is_example, is_known_good]), examination, photos)| Record {
             id: format!("{id:032x}"),
             begun,
             changed,
             edition,
             origin,
             is_example,
+            is_known_good,
             examination,
             photos,
         },

@@ -143,6 +143,7 @@ impl Samples {
             edition: RuleBook::CURRENT.edition.to_owned(),
             origin,
             is_example: false,
+            is_known_good: false,
             examination: Examination::new(sample, equipment),
             photos: Vec::new(),
         };
