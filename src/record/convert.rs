@@ -27,6 +27,7 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         acquired: custody::acquired(&record.custody.acquisition),
         custody: record.custody.entries.iter().map(custody::to_v1).collect(),
         example: record.is_example,
+        known_good: record.is_known_good,
         sample: v1::Sample {
             number: sample.number.clone(),
             title: sample.title.clone(),
@@ -80,6 +81,7 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
         origin: bounded("origin", form.origin)?,
         custody: custody::from_v1(form.acquired, form.custody)?,
         is_example: form.example,
+        is_known_good: form.known_good,
         examination: Examination { sample, equipment, answers: answers(form.answers)? },
         photos: photos(form.photos)?,
         scenarios: scenario::all_from_v1(form.scenarios)?,

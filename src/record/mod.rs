@@ -7,7 +7,7 @@ mod carried;
 mod chain;
 mod convert;
 mod custody;
-mod digest;
+pub(crate) mod digest;
 mod entry;
 mod entry_fault;
 mod envelope;
@@ -18,7 +18,7 @@ mod reading;
 mod scenario;
 #[cfg(feature = "schema")]
 mod schema;
-mod spelling;
+pub(crate) mod spelling;
 mod v1;
 
 use crate::domain::custody::Custody;
@@ -69,6 +69,8 @@ pub struct Record {
     pub custody: Custody,
     /// Whether it is the example that comes with the app.
     pub is_example: bool,
+    /// Whether the sample is kept as a known good, for others to be compared with.
+    pub is_known_good: bool,
     /// What was examined and answered.
     pub examination: Examination,
     /// The photos, in the order they were taken; their bytes are kept apart.

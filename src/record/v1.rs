@@ -61,6 +61,9 @@ pub struct Examination {
     /// Whether it is the example that comes with the app.
     #[serde(default)]
     pub example: bool,
+    /// Whether the sample is kept as a known good, for others to be compared with.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub known_good: bool,
     /// What is examined.
     pub sample: Sample,
     /// What is at hand.
@@ -369,6 +372,11 @@ impl Examination {
     pub fn to_json(&self) -> String {
         serde_json::to_string_pretty(self).expect("texts, flags, lists and numbers that are written already are JSON")
     }
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands a field on by reference")]
+const fn is_false(flag: &bool) -> bool {
+    !*flag
 }
 
 /// Reads a list and keeps at most one entry more than allowed: enough to see that there are too many.

@@ -14,6 +14,7 @@ use crate::domain::sample::Equipment;
 const EQUIPMENT: &str = "plugwary.equipment";
 const INSTRUMENTS: &str = "plugwary.instruments";
 const OWN_INSTRUMENTS: &str = "plugwary.own-instruments";
+const ARCHIVED: &str = "plugwary.archived";
 const EXAMPLE_DISMISSED: &str = "plugwary.example-dismissed";
 const OFFLINE_READY_SAID: &str = "plugwary.offline-ready-said";
 
@@ -75,6 +76,16 @@ impl Own {
         let accuracy = Accuracy { of_reading, digits, fixed: (fixed, unit) };
         Some(ReadWith { instrument, own: Some(OwnInstrument { name, accuracy }) })
     }
+}
+
+/// When everything was last put into an archive; `None` where it never was.
+pub fn archived() -> Option<String> {
+    read(ARCHIVED)
+}
+
+/// Remembers when everything was put into an archive.
+pub fn set_archived(moment: &str) {
+    write(ARCHIVED, &moment);
 }
 
 /// Whether the example was thrown away.

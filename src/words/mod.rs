@@ -2,9 +2,12 @@
 //!
 //! Sentences are whole messages, never glued from pieces, so that another language can stand beside this one.
 
+pub mod archive;
 pub mod check;
 pub mod claims;
 pub mod clause;
+pub mod collection;
+pub mod comparison;
 pub mod custody;
 pub mod faults;
 pub mod favour;

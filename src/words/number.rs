@@ -85,6 +85,17 @@ pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
     format!("{} ± {}", as_sure(value, standard_uncertainty), doubt.text(unit))
 }
 
+/// The size of a difference and its doubt with coverage factor 2, both in the unit that suits the difference: "0.420 mm", "0.080 mm".
+/// The doubt has two significant digits and the difference ends at the same decimal (GUM 7.2.6).
+pub fn difference(difference: Amount, standard_uncertainty: Amount) -> (String, String) {
+    let unit = suited(difference);
+    let size = difference.difference_in(unit).unwrap_or_default().abs();
+    match Doubt::expanded(standard_uncertainty, unit) {
+        Some(doubt) => (with_unit(&to_place(size, doubt.decimals), unit), doubt.text(unit)),
+        None => (with_unit(&number(size), unit), with_unit("0", unit)),
+    }
+}
+
 /// What an instrument showed, with the digits and in the unit that were typed, and its doubt where it has a number.
 pub fn reading(reading: &Reading) -> String {
     let unit = reading.unit;

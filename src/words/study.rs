@@ -1,7 +1,9 @@
 //! The words of the study: what can be done with a sample and with files once one sits down.
 
-/// Leads back to all samples.
-pub const ALL_SAMPLES: &str = "All samples";
+use crate::domain::verdict::Verdict;
+
+/// Leads back to where the app begins.
+pub const START: &str = "Start";
 /// Leads back to the sample.
 pub const BACK_TO_SAMPLE: &str = "Carry on looking";
 /// Heading of what can be done with a sample afterwards.
@@ -33,6 +35,122 @@ pub fn differs(here: &str, file: &str) -> String {
         changed(here),
         changed(file)
     )
+}
+
+/// Leads to all samples, sorted out and put together.
+pub const COLLECTION: &str = "Sort out, compare, take everything along";
+/// Leads to the comparison.
+pub const COMPARE: &str = "Beside a known good";
+/// Leads to the letters.
+pub const LETTERS: &str = "Letters";
+/// What letters are.
+pub const LETTERS_ARE: &str = "Made from what was found, and claiming no more. Read each before you send it, and fill in what stands in square brackets. Changes made here are not kept: copy, share or save.";
+/// Heading.
+pub const TO_SELLER: &str = "To the seller";
+/// Heading.
+pub const TO_MARKETPLACE: &str = "To the marketplace";
+/// Heading.
+pub const TO_AUTHORITY: &str = "To the authority";
+/// Copies a text.
+pub const COPY: &str = "copy";
+/// Said after copying.
+pub const COPIED: &str = "Copied.";
+/// Said where the browser lends no clipboard.
+pub const NOT_COPIED: &str = "The browser does not let the app copy: mark the text and copy it by hand.";
+/// Shares a text.
+pub const SHARE_TEXT: &str = "share";
+/// Saves a text.
+pub const SAVE_TEXT: &str = "save as a text file";
+/// What the page of origin is for.
+pub const ORIGIN_IS: &str = "Everything may stay empty. It is saved as you type and stands in the file.";
+/// Label.
+pub const PLACE: &str = "Place: shop, market, website";
+/// Label.
+pub const WHEN: &str = "When you got it";
+/// Label.
+pub const SELLER: &str = "Seller";
+/// Label.
+pub const PRICE: &str = "Price, with its currency";
+/// Label.
+pub const ORDER: &str = "Order or receipt number";
+/// Label.
+pub const LISTING: &str = "Address of the listing";
+/// Label.
+pub const PARCEL: &str = "The parcel and its seals when it came";
+/// Attaches photos.
+pub const ADD_PHOTOS: &str = "add photos";
+/// Label.
+pub const WHO: &str = "Who has it now, or handed it on";
+/// Label.
+pub const DONE: &str = "What was done";
+/// Label.
+pub const SEAL_NUMBER: &str = "Seal or bag number (may stay empty)";
+/// Adds a custody entry.
+pub const ADD_ENTRY: &str = "Add the entry, with the time it is now";
+/// What becomes of entries.
+pub const ENTRIES_STAY: &str = "An entry cannot be changed or taken away afterwards: each is tied to the one before it. If one is wrong, add another that says so.";
+/// Said where there is nothing to weigh.
+pub const NO_RISK: &str = "No danger was found, so there is nothing to grade.";
+/// Takes a draft up.
+pub const WEIGH: &str = "Weigh it: make it mine and change it";
+/// Label.
+pub const SCENARIO: &str = "What happens in the end";
+/// Label.
+pub const HAPPENS: &str = "What happens";
+/// Label.
+pub const CHANCE: &str = "Chance, such as 1/100 or 1 %";
+/// Label.
+pub const WHY: &str = "Why so";
+/// Label.
+pub const INJURY: &str = "How bad the injury is";
+/// Adds an event.
+pub const ADD_EVENT: &str = "add an event";
+/// Takes an event away.
+pub const REMOVE_EVENT: &str = "take this event out";
+/// Confirms all judgements of a scenario.
+pub const STAND_BY: &str = "I stand by every chance in it";
+/// Takes a scenario away.
+pub const REMOVE_SCENARIO: &str = "take this scenario out";
+/// Label.
+pub const COMPARE_WITH: &str = "Beside which sample?";
+/// The choice before one is made.
+pub const CHOOSE: &str = "choose one";
+/// Said where there is no other sample.
+pub const NOTHING_TO_COMPARE: &str =
+    "There is no other sample on this device yet. Look at one that you trust, and keep it as a known good.";
+/// Takes the mark of a known good away.
+pub const NO_LONGER_KNOWN_GOOD: &str = "It is kept as a known good; take that back";
+/// Heading of the tables.
+pub const TABLES: &str = "Tables of the samples shown";
+/// Heading of the archive.
+pub const ARCHIVE: &str = "Everything out, and back in";
+/// Said after an archive was made.
+pub const ARCHIVE_MADE: &str = "The archive is with your downloads. Keep it elsewhere than on this device.";
+/// Said after somebody stopped it.
+pub const STOPPED: &str = "Stopped. Nothing was changed.";
+/// Stops what is being done.
+pub const STOP: &str = "stop";
+
+/// How far long work is.
+pub fn progress(done: usize, of: usize) -> String {
+    format!("{done} of {of} samples")
+}
+
+/// Reminds of what is on this device alone.
+pub fn reminder(n: usize) -> String {
+    format!(
+        "{n} samples are new or were changed since the last archive: if this device is lost, so are they. A browser may also clear what it keeps for a page."
+    )
+}
+
+/// A verdict as a choice.
+pub const fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::KeepAway => "keep away",
+        Verdict::DoNotAccept => "don’t accept it",
+        Verdict::NotDecided => "not decided",
+        Verdict::NothingWrongSeen => "nothing wrong seen",
+    }
 }
 
 /// Heading of one's own instruments.

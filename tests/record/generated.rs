@@ -178,14 +178,25 @@ fn scenario() -> impl Strategy<Value = Scenario> {
 
 /// Any record that the app could have made.
 pub fn record() -> impl Strategy<Value = Record> {
-    let said = (any::<u128>(), moment(), moment(), text(), text(), any::<bool>());
+    let said = (any::<u128>(), moment(), moment(), text(), text(), any::<[bool; 2]>());
     let added = (custody(), vec(handling(), 0..4), vec(scenario(), 0..3));
     (said, added, examination(), vec(photo(), 0..4)).prop_map(
         |(said, (custody, linked, scenarios), examination, photos)| {
-            let (id, begun, changed, edition, origin, is_example) = said;
+            let (id, begun, changed, edition, origin, [is_example, is_known_good]) = said;
             let id = format!("{id:032x}");
-            let mut record =
-                Record { id, begun, changed, edition, origin, custody, is_example, examination, photos, scenarios };
+            let mut record = Record {
+                id,
+                begun,
+                changed,
+                edition,
+                origin,
+                custody,
+                is_example,
+                is_known_good,
+                examination,
+                photos,
+                scenarios,
+            };
             for handling in linked {
                 append(&mut record, handling).expect("what is made here can be saved");
             }

@@ -78,14 +78,35 @@ impl Samples {
     /// When it could not be kept; what was kept of its photos harms nothing.
     pub async fn keep_carried(self, carried: record::Carried) -> Result<(), store::Fault> {
         let record::Carried { record, photos } = carried;
-        let database = self.database().await?;
-        for photo in photos {
-            database.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await?;
+        for photo in &photos {
+            self.keep_photo(photo).await?;
         }
-        database.put(&record.id, &record::write(&record)).await?;
+        self.keep_record(&record).await?;
         self.show(&record);
         tabs::tell_change();
         Ok(())
+    }
+
+    /// Keeps a photo that came in.
+    ///
+    /// # Errors
+    /// When it could not be kept.
+    pub async fn keep_photo(self, photo: &record::CarriedPhoto) -> Result<(), store::Fault> {
+        self.database().await?.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await
+    }
+
+    /// Keeps a record that came in. No window shows it before it [reads again](Self::read_again).
+    ///
+    /// # Errors
+    /// When it could not be kept.
+    pub async fn keep_record(self, record: &Record) -> Result<(), store::Fault> {
+        self.database().await?.put(&record.id, &record::write(record)).await
+    }
+
+    /// Reads everything again after much came in, in all windows.
+    pub async fn read_again(self) {
+        self.load().await;
+        tabs::tell_change();
     }
 
     fn take_in_drafts(self, kept: Vec<(String, String)>) {
@@ -139,6 +160,17 @@ impl Samples {
             }
         }
         photos
+    }
+
+    /// The bytes of one photo; one that is gone or damaged is told.
+    pub async fn photo_or_tell(self, photo: &Photo) -> Option<Vec<u8>> {
+        match self.photo(photo).await {
+            Ok(bytes) => bytes,
+            Err(fault) => {
+                self.tell_fault(&fault);
+                None
+            }
+        }
     }
 
     async fn photo(self, photo: &Photo) -> Result<Option<Vec<u8>>, store::Fault> {

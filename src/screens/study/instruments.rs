@@ -67,8 +67,8 @@ pub fn Instruments() -> impl IntoView {
         }
     };
     view! {
-        <main class="page">
-            <p class="way"><a href=Way::AllSamples.path()>{words::ALL_SAMPLES}</a></p>
+        <main class="page study">
+            <p class="way"><a href=Way::AllSamples.path()>{words::START}</a></p>
             <h1>{words::INSTRUMENTS}</h1>
             <p>{words::INSTRUMENTS_ARE}</p>
             <ul>{lines}</ul>

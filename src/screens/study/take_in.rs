@@ -30,8 +30,8 @@ pub fn TakeIn() -> impl IntoView {
         });
     };
     view! {
-        <main class="page">
-            <p class="way"><a href=Way::AllSamples.path()>{words::ALL_SAMPLES}</a></p>
+        <main class="page study">
+            <p class="way"><a href=Way::AllSamples.path()>{words::START}</a></p>
             <h1>{words::TAKE_IN}</h1>
             <p>{words::TAKE_IN_IS}</p>
             {move || looked_at.get().map(|carried| view! { <Brought carried /> })}

@@ -8,10 +8,20 @@ const PAGE: &str = "/study.html#";
 pub enum Room {
     /// Looking at a file that somebody brought.
     TakeIn,
+    /// All samples, sorted out, and the archive.
+    Collection,
     /// Somebody's own instruments.
     Instruments,
     /// What can be done with one sample, by id.
     Sample(String),
+    /// Where it came from.
+    Origin(String),
+    /// How grave it is for people.
+    Risk(String),
+    /// The letters about it.
+    Letters(String),
+    /// It beside a known good.
+    Compare(String),
 }
 
 impl Room {
@@ -19,8 +29,13 @@ impl Room {
     pub fn href(&self) -> String {
         let place = match self {
             Self::TakeIn => "/take-in".to_owned(),
+            Self::Collection => "/samples".to_owned(),
             Self::Instruments => "/instruments".to_owned(),
             Self::Sample(id) => format!("/sample/{id}"),
+            Self::Origin(id) => format!("/sample/{id}/origin"),
+            Self::Risk(id) => format!("/sample/{id}/risk"),
+            Self::Letters(id) => format!("/sample/{id}/letters"),
+            Self::Compare(id) => format!("/sample/{id}/compare"),
         };
         format!("{PAGE}{place}")
     }
@@ -29,8 +44,13 @@ impl Room {
     pub fn of_hash(hash: &str) -> Self {
         let parts: Vec<&str> = hash.trim_start_matches('#').split('/').filter(|part| !part.is_empty()).collect();
         match parts.as_slice() {
+            ["samples"] => Self::Collection,
             ["instruments"] => Self::Instruments,
             ["sample", id] => Self::Sample((*id).to_owned()),
+            ["sample", id, "origin"] => Self::Origin((*id).to_owned()),
+            ["sample", id, "risk"] => Self::Risk((*id).to_owned()),
+            ["sample", id, "letters"] => Self::Letters((*id).to_owned()),
+            ["sample", id, "compare"] => Self::Compare((*id).to_owned()),
             _ => Self::TakeIn,
         }
     }
