@@ -67,6 +67,17 @@ fn the_screens_have_files_made_by_the_press() {
     }
 }
 
+/// What only a program that is loaded later needs, and nothing on the first screen or in reading a record.
+#[test]
+fn drafts_and_letters_stay_out_of_the_first_load() {
+    let later = ["words::letters", "words::risk", "risk::draft"];
+    for (path, text) in sources() {
+        let is_early = layer_of(&path).is_some_and(|layer| ["screens", "record", "store"].contains(&LAYERS[layer].0));
+        let named = later.iter().find(|module| text.contains(*module));
+        assert!(!is_early || named.is_none(), "{} names {named:?}", path.display());
+    }
+}
+
 #[test]
 fn the_engine_knows_neither_clock_nor_storage_nor_browser() {
     for (path, text) in sources() {

@@ -86,7 +86,10 @@ fn dangers_of_a_family_share_a_draft_and_what_is_none_has_none() {
     assert_eq!(drafts(&lead("marked-bs-1362").assessed()), []);
     let bench = lead("empty").any(question("socket-holes"), &["other-plugs-fit", "two-holes"]);
     let of: Vec<_> = drafts(&bench.assessed()).into_iter().map(|draft| draft.of).collect();
-    assert_eq!(of, [vec!["socket-takes-foreign-plugs", "socket-two-pin", "socket-without-earth"], vec!["fuse-missing"]]);
+    assert_eq!(
+        of,
+        [vec!["socket-takes-foreign-plugs", "socket-two-pin", "socket-without-earth"], vec!["fuse-missing"]]
+    );
 }
 
 /// Worked by hand: 1/2 × 1/10 × 1/10 × 1/10 × 1/2 = 1/4000, over 1/10 000, and death: serious.

@@ -49,7 +49,7 @@ fn write(case: &Case, matter: Matter) -> String {
 const fn asks(matter: Matter) -> &'static [&'static str] {
     match matter {
         Matter::Danger => &[
-            "Take this listing down now, and others of the same product.",
+            "Take this listing down now, and look at other listings of the same product.",
             "Tell those who bought one to stop using it.",
             "Keep what you know of the seller and of the deliveries, in case an authority asks.",
         ],
