@@ -5,6 +5,7 @@
 use js_sys::{Array, Error, Uint8Array};
 use plugwary::record::{self, Record};
 use plugwary::report;
+use plugwary::words::{letters, risk};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::wasm_bindgen;
 
@@ -37,6 +38,31 @@ pub fn pdf(record: &str, photos: &Array) -> Result<Uint8Array, Error> {
 #[wasm_bindgen]
 pub fn label(record: &str) -> Result<Uint8Array, Error> {
     Ok(report::label(&read(record)?).as_slice().into())
+}
+
+/// A letter as plain text: to `seller`, `marketplace` or `authority`.
+///
+/// # Errors
+/// When the record is not what the app sends, or nobody of that name is written to.
+#[wasm_bindgen]
+pub fn letter(record: &str, to: &str) -> Result<Uint8Array, Error> {
+    let record = read(record)?;
+    let letter = match to {
+        "seller" => letters::seller(&record),
+        "marketplace" => letters::marketplace(&record),
+        "authority" => letters::authority(&record),
+        _ => return Err(Error::new("a letter goes to the seller, the marketplace or the authority")),
+    };
+    Ok(letter.whole().as_bytes().into())
+}
+
+/// The record as JSON, with a draft of each scenario that it lacks.
+///
+/// # Errors
+/// When the record is not what the app sends.
+#[wasm_bindgen]
+pub fn drafts(record: &str) -> Result<Uint8Array, Error> {
+    Ok(record::write(&risk::with_drafts(&read(record)?)).as_bytes().into())
 }
 
 fn read(record: &str) -> Result<Record, Error> {

@@ -21,9 +21,15 @@ fn levels_severities_and_bands_read_as_accepted() {
     for level in [RiskLevel::Low, RiskLevel::Medium, RiskLevel::High, RiskLevel::Serious] {
         line(&mut told, &format!("{}: {}", risk::level(level), risk::asks_for(level)));
     }
-    Injury::ALL.iter().for_each(|injury| line(&mut told, risk::severity(*injury)));
-    Band::ALL.iter().for_each(|band| line(&mut told, risk::band(*band)));
-    Market::ALL.iter().for_each(|market| line(&mut told, &risk::method(*market)));
+    for injury in Injury::ALL {
+        line(&mut told, risk::severity(injury));
+    }
+    for band in Band::ALL {
+        line(&mut told, risk::band(band));
+    }
+    for market in Market::ALL {
+        line(&mut told, &risk::method(market));
+    }
     accepted("risk-scales", &told);
 }
 
@@ -52,10 +58,10 @@ fn every_draft_reads_as_accepted() {
 /// The folding chair of 2019/417, weighed: 1 × 1/50 × 1/10 × 1, a pinched finger.
 fn chair() -> Scenario {
     let mut chair = drafts().next().expect("there are drafts");
-    chair.title = "A finger is pinched".to_owned();
+    "A finger is pinched".clone_into(&mut chair.title);
     chair.injury = Injury::FirstAid;
     chair.injury_standing = Standing::Weighed;
-    chair.injury_reason = "A pinched finger needs first aid.".to_owned();
+    "A pinched finger needs first aid.".clone_into(&mut chair.injury_reason);
     let events = [
         ("Somebody sits down", 1.0),
         ("the chair shifts", 0.02),

@@ -8,9 +8,9 @@ use crate::words::{check, favour, reason, report, statement, verdict};
 /// How much of a finding is told.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Depth {
-    /// What is wrong and what was seen.
+    /// What is wrong, what was seen, and what that is held against.
     InShort,
-    /// The same with its numbers and sources.
+    /// The same with its numbers.
     WithNumbers,
     /// The same with the retry in the product's favour.
     Whole,
@@ -29,11 +29,10 @@ fn tell(body: &mut Body, case: &Case, finding: &Finding, depth: Depth) {
     body.paragraph(&format!("{}.", report::heading(finding)))
         .line(&statement::seen(finding, home, kind))
         .line(&reason::reason(finding, kind));
-    if depth == Depth::InShort {
-        return;
-    }
-    for numbers in reason::numbers(finding, kind) {
-        body.line(&numbers);
+    if depth != Depth::InShort {
+        for numbers in reason::numbers(finding, kind) {
+            body.line(&numbers);
+        }
     }
     if depth == Depth::Whole {
         body.line(&favour::in_its_favour(finding, kind));
@@ -90,6 +89,9 @@ pub fn caution(body: &mut Body, case: &Case) {
         .line("I am no authority. Plugwary, the app with which I examined it, advises and certifies nothing.");
     if body.has("quoted from memory") {
         body.line("“Quoted from memory” means that the limit or rule was not checked against the text of the standard or law.");
+    }
+    if body.has("usual practice") {
+        body.line("“Usual practice” is what the trade does, without a published source.");
     }
     body.line(&format!("Judged by edition {} of Plugwary’s rules.", plain::line(case.assessment.edition)));
 }

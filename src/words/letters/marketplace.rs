@@ -40,7 +40,7 @@ fn write(case: &Case, matter: Matter) -> String {
     }
     evidence::reach(&mut body, case);
     evidence::caution(&mut body, case);
-    body.paragraph("The numbers, limits and sources stand in the file that I can send you.")
+    body.paragraph("The numbers with their doubt stand in the file that I can send you.")
         .paragraph("Please tell me by [date] what you did.")
         .paragraph("[your name]");
     body.finish()

@@ -2,7 +2,7 @@
 
 pub mod draft;
 
-pub use draft::scenarios;
+pub use draft::{scenarios, with_drafts};
 
 use crate::domain::decision::Probability;
 use crate::domain::finding::Finding;
