@@ -19,7 +19,7 @@ pub const HEADING: &str = "How grave it is for people";
 pub const WHAT_IT_IS: &str = "A scenario is one way in which what is wrong may hurt somebody. Each event has a chance, taken once all earlier ones have happened and over the whole life of the product; all of them together give the chance of the injury. These chances are judgements: nobody measured them. The scenario with the highest level counts. It says how grave a fault is and never whether there is one: the verdict does not hang on it.";
 
 /// What drafts are, said once before them.
-pub const DRAFTS_MEAN: &str = "A draft is where weighing begins: round numbers of ours, usual practice, with no published source. Nobody has weighed them for this product, and none of them should be quoted as a result.";
+pub const DRAFTS_MEAN: &str = "Drafts, and the guesses that are left of them, are where weighing begins: round numbers of ours, usual practice, with no published source. Nobody has weighed these for this product, and none of them should be quoted as a result.";
 
 /// Said where no scenario counts.
 pub const NONE_COUNTS: &str =
