@@ -2,6 +2,7 @@
 
 use super::document::{Block, Tone};
 use crate::domain::assess::Assessment;
+use crate::domain::finding::Finding;
 use crate::domain::risk::Scenario;
 use crate::record::Record;
 use crate::words::risk as words;
@@ -14,7 +15,8 @@ pub fn blocks<'p>(record: &Record, assessment: &Assessment) -> Vec<Block<'p>> {
     }
     let text = |tone, text: &str| Block::text(tone, text);
     let mut blocks = vec![Block::Heading(words::HEADING)];
-    match words::counting(&scenarios, &assessment.findings) {
+    let counting = words::counting(&scenarios, &assessment.findings);
+    match counting {
         Some(counting) => {
             blocks.extend(text(Tone::Advice, &words::whole(counting)));
             let asks = format!("{} {}", words::asks_for(counting.level()), words::AUTHORITY_DECIDES);
@@ -27,27 +29,26 @@ pub fn blocks<'p>(record: &Record, assessment: &Assessment) -> Vec<Block<'p>> {
         blocks.extend(text(Tone::Plain, words::DRAFTS_MEAN));
     }
     for scenario in &scenarios {
-        blocks.extend(told(scenario, scenario.counts(&assessment.findings)));
+        let weight = match counting {
+            Some(counting) if core::ptr::eq(counting, scenario) => words::IT_COUNTS,
+            _ if scenario.counts(&assessment.findings) => "",
+            _ => words::COUNTS_FOR_NOTHING,
+        };
+        blocks.extend(told(scenario, weight, &assessment.findings));
     }
     blocks.extend(text(Tone::Source, &words::method(record.examination.sample.market)));
     blocks
 }
 
-/// One scenario. A draft that nobody has touched is told without its reasons: they are all of one kind, and it says which.
-fn told<'p>(scenario: &Scenario, counts: bool) -> Vec<Block<'p>> {
+/// One scenario. A draft that nobody has touched is told without its reasons: they are all of one kind, and it is said which.
+fn told<'p>(scenario: &Scenario, weight: &str, findings: &[Finding]) -> Vec<Block<'p>> {
     let is_draft = scenario.guesses() > scenario.steps.len();
-    let mut lines = vec![words::standing(scenario), words::follows_from(scenario)];
-    if !counts {
-        lines.push(words::COUNTS_FOR_NOTHING.to_owned());
-    }
+    let mut lines = vec![words::standing(scenario), weight.to_owned(), words::follows_from(scenario, findings)];
     if is_draft {
-        lines.push(words::in_short(scenario));
+        lines.extend([words::in_short(scenario), words::product(scenario), words::injury(scenario)]);
     } else {
         lines.extend((0..).zip(&scenario.steps).map(|(place, step)| words::event(place, step)));
-    }
-    lines.push(words::product(scenario));
-    if !is_draft {
-        lines.push(words::injury(scenario));
+        lines.extend([words::product(scenario), words::injury_and_why(scenario)]);
     }
     lines.push(words::position(scenario));
     let told = lines.iter().filter_map(|line| Block::text(Tone::Plain, line));

@@ -6,6 +6,7 @@ mod order;
 mod pictures;
 mod plug_face;
 mod reading;
+mod risk;
 
 use std::collections::BTreeMap;
 use std::fs;

@@ -116,11 +116,17 @@ impl Scenario {
         standings.filter(|standing| *standing == Standing::Guess).count()
     }
 
+    /// Those of its checks that found something dangerous or against the rules.
+    pub fn found_wrong(&self, findings: &[Finding]) -> Vec<&'static str> {
+        let is_wrong = |f: &Finding| f.breaks(Severity::Danger) || f.breaks(Severity::Breach);
+        let was_found = |code: &&'static str| findings.iter().any(|finding| finding.code == *code && is_wrong(finding));
+        self.of.iter().copied().filter(was_found).collect()
+    }
+
     /// Whether it speaks of something that was found wrong. Any other may be told, and counts for nothing: a bad sign is no fault, and
     /// what was found to be in order since is none either.
     pub fn counts(&self, findings: &[Finding]) -> bool {
-        let is_wrong = |f: &Finding| f.breaks(Severity::Danger) || f.breaks(Severity::Breach);
-        findings.iter().any(|finding| self.of.contains(&finding.code) && is_wrong(finding))
+        !self.found_wrong(findings).is_empty()
     }
 
     /// The level with one step so many times as likely.

@@ -10,16 +10,15 @@ use crate::domain::sample::Market::{GreatBritain, NorthernIreland};
 
 /// The method: scenario, severity, probability, level of risk, sensitivity.
 pub const METHOD: Clause =
-    Clause::new("Delegated Regulation (EU) 2024/3173", "2024", "Annex II", Provenance::Read).only_in(NorthernIreland);
+    Clause::new("Delegated Regulation (EU) 2024/3173", "", "Annex II", Provenance::Read).only_in(NorthernIreland);
 
 /// What an injury of each severity is.
 pub const SEVERITIES: Clause =
-    Clause::new("Implementing Decision (EU) 2019/417", "2019", "Annex, Table 3", Provenance::Read)
-        .only_in(NorthernIreland);
+    Clause::new("Implementing Decision (EU) 2019/417", "", "Annex, Table 3", Provenance::Read).only_in(NorthernIreland);
 
 /// The level of risk of each severity and probability.
 pub const MATRIX: Clause =
-    Clause::new("Implementing Decision (EU) 2019/417", "2019", "Annex, Table 4", Provenance::MemoryHigh)
+    Clause::new("Implementing Decision (EU) 2019/417", "", "Annex, Table 4", Provenance::MemoryHigh)
         .only_in(NorthernIreland);
 
 /// The same severities, bands and matrix, as Great Britain uses them: that they are the same was read, the cells are from memory.

@@ -44,7 +44,7 @@ fn OneLetter(
     let samples = expect_context::<Samples>();
     let letter = record.with_untracked(make);
     let is_letter = letter.purpose != Purpose::Nothing;
-    let text = RwSignal::new(if is_letter { format!("{}\n\n{}", letter.subject, letter.body) } else { String::new() });
+    let text = RwSignal::new(if is_letter { letter.whole() } else { String::new() });
     let said = RwSignal::new("");
     let copy = move |_| {
         spawn_local(async move {

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::frame::{Area, Line};
 use crate::domain::assess::{RuleBook, assess};
 use crate::domain::decision::Probability;
+use crate::domain::finding::Finding;
 use crate::domain::risk::{Scenario, Standing, Step};
 use crate::domain::standard::eu_risk::Injury;
 use crate::record::{MOST_EVENTS, MOST_SCENARIOS, Record};
@@ -70,11 +71,11 @@ fn Drafts(
     let drafts = move || {
         record.with(|record| {
             let assessment = assess(&record.examination, &RuleBook::CURRENT);
-            words::scenarios(record, &assessment).split_off(record.scenarios.len())
+            (words::scenarios(record, &assessment).split_off(record.scenarios.len()), assessment.findings)
         })
     };
-    let draft = move |scenario: Scenario| {
-        let told = told(&scenario);
+    let draft = move |scenario: Scenario, findings: &[Finding]| {
+        let told = told(&scenario, findings);
         let title = words::title(&scenario);
         let short = words::in_short(&scenario);
         let weigh = move |_| {
@@ -105,11 +106,11 @@ fn Drafts(
         }
     };
     let all = move || {
-        let drafts = drafts();
+        let (drafts, findings) = drafts();
         (!drafts.is_empty()).then(|| {
             view! {
                 <p class="small">{words::DRAFTS_MEAN}</p>
-                {drafts.into_iter().map(draft).collect_view()}
+                {drafts.into_iter().map(|one| draft(one, &findings)).collect_view()}
             }
         })
     };
@@ -117,9 +118,13 @@ fn Drafts(
 }
 
 /// What a scenario comes to and hangs on.
-fn told(scenario: &Scenario) -> impl IntoView + use<> {
-    let lines =
-        [words::standing(scenario), words::follows_from(scenario), words::product(scenario), words::position(scenario)];
+fn told(scenario: &Scenario, findings: &[Finding]) -> impl IntoView + use<> {
+    let lines = [
+        words::standing(scenario),
+        words::follows_from(scenario, findings),
+        words::product(scenario),
+        words::position(scenario),
+    ];
     let lines = lines.into_iter().filter(|line| !line.is_empty());
     let hangs_on = words::hangs_on(scenario).into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
     view! {
@@ -190,7 +195,12 @@ fn Own(
         let is_chosen = known == begun.injury;
         view! { <option value=known.code() selected=is_chosen>{words::severity(known)}</option> }
     });
-    let now = move || record.with(|record| record.scenarios.get(n).map(told));
+    let now = move || {
+        record.with(|record| {
+            let findings = assess(&record.examination, &RuleBook::CURRENT).findings;
+            record.scenarios.get(n).map(|scenario| told(scenario, &findings))
+        })
+    };
     let events = (0..steps).zip(begun.steps).map(|(at, step)| view! { <Event at step change=Callback::new(change) /> });
     view! {
         <section class="scenario own">

@@ -54,7 +54,7 @@ fn grade(body: &mut Body, case: &Case, matter: Matter) {
     }
     let scenarios = risk::scenarios(case.record, case.assessment);
     let Some(counting) = risk::counting(&scenarios, &case.assessment.findings) else { return };
-    body.heading("Risk").line(&risk::whole(counting)).line(&risk::follows_from(counting));
+    body.heading("Risk").line(&risk::whole(counting)).line(&risk::follows_from(counting, &case.assessment.findings));
     if counting.guesses() > 0 {
         body.line(risk::DRAFTS_MEAN);
     }

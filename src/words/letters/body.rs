@@ -44,6 +44,11 @@ impl Body {
         self
     }
 
+    /// Whether these words stand in it so far.
+    pub fn has(&self, words: &str) -> bool {
+        self.0.contains(words)
+    }
+
     /// The whole text.
     pub fn finish(self) -> String {
         self.0

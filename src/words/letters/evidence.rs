@@ -2,16 +2,15 @@
 
 use super::body::Body;
 use super::{Case, plain};
-use crate::domain::finding::{Conformity, Finding, Severity};
-use crate::domain::standard::Provenance;
-use crate::words::{check, clause, favour, reason, report, statement, verdict};
+use crate::domain::finding::{Conformity, Finding, Reason, Severity};
+use crate::words::{check, favour, reason, report, statement, verdict};
 
 /// How much of a finding is told.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Depth {
-    /// What is wrong and what was seen.
+    /// What is wrong, what was seen, and what that is held against.
     InShort,
-    /// The same with its numbers and sources.
+    /// The same with its numbers.
     WithNumbers,
     /// The same with the retry in the product's favour.
     Whole,
@@ -30,11 +29,10 @@ fn tell(body: &mut Body, case: &Case, finding: &Finding, depth: Depth) {
     body.paragraph(&format!("{}.", report::heading(finding)))
         .line(&statement::seen(finding, home, kind))
         .line(&reason::reason(finding, kind));
-    if depth == Depth::InShort {
-        return;
-    }
-    for numbers in reason::numbers(finding, kind) {
-        body.line(&numbers);
+    if depth != Depth::InShort {
+        for numbers in reason::numbers(finding, kind) {
+            body.line(&numbers);
+        }
     }
     if depth == Depth::Whole {
         body.line(&favour::in_its_favour(finding, kind));
@@ -42,9 +40,16 @@ fn tell(body: &mut Body, case: &Case, finding: &Finding, depth: Depth) {
     body.line(&report::held_against(&finding.against));
 }
 
-/// What could not be told, an entry each.
+/// What could not be told, an entry each, with its numbers where something was measured.
 pub fn doubts(body: &mut Body, case: &Case) {
-    body.list(case.doubts().map(|finding| reason::capital(check::of(finding.code).wrong)));
+    let kind = case.record.examination.sample.kind;
+    let doubt = |finding: &Finding| {
+        let refused = if finding.judgement.reason == Reason::Refused { ": looking was refused" } else { "" };
+        let numbers = reason::numbers(finding, kind);
+        let said = format!("{}{refused}.", reason::capital(check::of(finding.code).wrong));
+        [said].into_iter().chain(numbers).collect::<Vec<_>>().join(" ")
+    };
+    body.list(case.doubts().map(doubt));
 }
 
 /// Bad signs by name; they are no breaks, and it is said.
@@ -82,9 +87,11 @@ pub fn caution(body: &mut Body, case: &Case) {
     body.heading("What this letter is not")
         .line("It speaks of this one sample, and not of others of the same product.")
         .line("I am no authority. Plugwary, the app with which I examined it, advises and certifies nothing.");
-    let is_recalled = |provenance: Provenance| clause::provenance(provenance).contains("from memory");
-    if case.breaks().flat_map(|finding| &finding.against).any(|against| is_recalled(against.provenance)) {
+    if body.has("quoted from memory") {
         body.line("“Quoted from memory” means that the limit or rule was not checked against the text of the standard or law.");
+    }
+    if body.has("usual practice") {
+        body.line("“Usual practice” is what the trade does, without a published source.");
     }
     body.line(&format!("Judged by edition {} of Plugwary’s rules.", plain::line(case.assessment.edition)));
 }

@@ -40,7 +40,7 @@ fn write(case: &Case, matter: Matter) -> String {
     }
     evidence::reach(&mut body, case);
     evidence::caution(&mut body, case);
-    body.paragraph("The numbers, limits and sources stand in the file that I can send you.")
+    body.paragraph("The numbers with their doubt stand in the file that I can send you.")
         .paragraph("Please tell me by [date] what you did.")
         .paragraph("[your name]");
     body.finish()
@@ -49,7 +49,7 @@ fn write(case: &Case, matter: Matter) -> String {
 const fn asks(matter: Matter) -> &'static [&'static str] {
     match matter {
         Matter::Danger => &[
-            "Take this listing down now, and others of the same product.",
+            "Take this listing down now, and look at other listings of the same product.",
             "Tell those who bought one to stop using it.",
             "Keep what you know of the seller and of the deliveries, in case an authority asks.",
         ],

@@ -36,6 +36,13 @@ pub struct Letter {
     pub body: String,
 }
 
+impl Letter {
+    /// Subject and text, as it is saved or handed on.
+    pub fn whole(&self) -> String {
+        if self.subject.is_empty() { self.body.clone() } else { format!("Subject: {}\n\n{}", self.subject, self.body) }
+    }
+}
+
 /// What a letter is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Purpose {

@@ -44,9 +44,10 @@ fn asks(case: &Case, matter: Matter) -> Vec<String> {
     let who =
         format!("Tell me who made it, who brought it into {}, and which batch it is from.", evidence::market(case));
     let asks: &[&str] = match matter {
-        Matter::Danger => {
-            &["Give me my money back.", "Stop selling it now, and tell those who bought one to stop using it."]
-        }
+        Matter::Danger => &[
+            "Give me my money back.",
+            "Stop selling it now, until it is shown that others are not like this one, and tell those who bought one to stop using it.",
+        ],
         Matter::Breach => &["Give me my money back.", "Do not sell it on as it is."],
         Matter::Doubt => {
             &["Send me what you have that settles these: the maker’s declaration and test report for this type."]

@@ -73,7 +73,7 @@ const EVENTS: &[EventWords] = &[
     ),
     event(
         "appliance-fails",
-        "A fault in it makes its metal live",
+        "A fault in the appliance plugged in makes its metal live",
         "It is rare in the life of one appliance, and the earth is there for just this.",
     ),
     event("metal-touched", "Somebody touches that metal", "It is made to be held."),
@@ -122,7 +122,11 @@ const EVENTS: &[EventWords] = &[
         "The fire spreads before anybody notices",
         "Most fires are seen or smelt while they are small; those at night are not.",
     ),
-    event("fire-kills", "Somebody does not get out unhurt", "Smoke in the night leaves little time."),
+    event(
+        "fire-kills",
+        "Somebody does not get out, or not without lasting harm",
+        "Smoke in the night leaves little time.",
+    ),
     event(
         "contact-overheats",
         "The contact gets hot again under load",
@@ -141,7 +145,11 @@ const EVENTS: &[EventWords] = &[
         "Small children live in or visit some of the homes, and leads lie on the floor.",
     ),
     event("child-pokes", "The child pushes something of metal into a live hole", "Pins, keys and hair clips fit."),
-    event("holds-the-thing", "Somebody holds it at that moment", "It is in somebody’s hand for much of the time."),
+    event(
+        "holds-the-thing",
+        "Somebody holds what is live at that moment",
+        "It is in a hand for much of the time, and lies about for as long.",
+    ),
     event("wire-comes-off", "A pull or a knock takes a wire out of its place", "A flex is pulled often in its life."),
     event(
         "wire-meets-metal",

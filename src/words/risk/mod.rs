@@ -19,11 +19,14 @@ pub const HEADING: &str = "How grave it is for people";
 pub const WHAT_IT_IS: &str = "A scenario is one way in which what is wrong may hurt somebody. Each event has a chance, taken once all earlier ones have happened and over the whole life of the product; all of them together give the chance of the injury. These chances are judgements: nobody measured them. The scenario with the highest level counts. It says how grave a fault is and never whether there is one: the verdict does not hang on it.";
 
 /// What drafts are, said once before them.
-pub const DRAFTS_MEAN: &str = "A draft is where weighing begins: round numbers of ours, usual practice, with no published source. Nobody has weighed them for this product, and none of them should be quoted as a result.";
+pub const DRAFTS_MEAN: &str = "Drafts, and the guesses that are left of them, are where weighing begins: round numbers of ours, usual practice, with no published source. Nobody has weighed these for this product, and none of them should be quoted as a result.";
 
 /// Said where no scenario counts.
 pub const NONE_COUNTS: &str =
     "None of these scenarios speaks of something that was found wrong, so no level of risk is given.";
+
+/// Said of the scenario that makes the level of the whole.
+pub const IT_COUNTS: &str = "This is the scenario that counts.";
 
 /// Said of a scenario that counts for nothing.
 pub const COUNTS_FOR_NOTHING: &str =
@@ -97,23 +100,30 @@ pub fn standing(scenario: &Scenario) -> String {
     }
 }
 
-/// What a scenario follows from.
-pub fn follows_from(scenario: &Scenario) -> String {
-    let names: Vec<&str> = scenario.of.iter().map(|code| check::of(code).wrong).collect();
+/// What was found wrong that a scenario follows from; empty where nothing was.
+pub fn follows_from(scenario: &Scenario, findings: &[Finding]) -> String {
+    let names: Vec<&str> = scenario.found_wrong(findings).into_iter().map(|code| check::of(code).wrong).collect();
     if names.is_empty() { String::new() } else { format!("It follows from: {}.", names.join("; ")) }
 }
 
-/// An event as a link of the chain, by its place from 0: "Then the flex overheats: 1 in 10. Why so: ..."
+/// An event as a link of the chain, by its place from 0, with its reason: "Then: the flex overheats (1 in 10). Why so: ..."
 pub fn event(place: usize, step: &Step) -> String {
+    format!("{}{}", link(place, step), why(&step.reason, step.standing))
+}
+
+fn link(place: usize, step: &Step) -> String {
     let begins = if place == 0 { "First" } else { "Then" };
-    let (happens, odds) = (sentence_part(&step.happens), number::odds(step.probability));
-    format!("{begins}: {happens}: {odds}.{}", why(&step.reason, step.standing))
+    format!("{begins}: {} ({}).", sentence_part(&step.happens), number::odds(step.probability))
+}
+
+/// The injury.
+pub fn injury(scenario: &Scenario) -> String {
+    format!("The injury is of {}.", severity(scenario.injury))
 }
 
 /// The injury with its reason.
-pub fn injury(scenario: &Scenario) -> String {
-    let severity = severity(scenario.injury);
-    format!("The injury is of {severity}.{}", why(&scenario.injury_reason, scenario.injury_standing))
+pub fn injury_and_why(scenario: &Scenario) -> String {
+    format!("{}{}", injury(scenario), why(&scenario.injury_reason, scenario.injury_standing))
 }
 
 fn why(reason: &str, standing: Standing) -> String {
@@ -135,11 +145,9 @@ fn sentence_part(text: &str) -> String {
     if text.is_empty() { "something that nobody has put into words".to_owned() } else { text.to_owned() }
 }
 
-/// The chain in one sentence, without its reasons.
+/// The chain without its reasons.
 pub fn in_short(scenario: &Scenario) -> String {
-    let link = |step: &Step| format!("{} ({})", sentence_part(&step.happens), number::odds(step.probability));
-    let links: Vec<String> = scenario.steps.iter().map(link).collect();
-    if links.is_empty() { "Nothing more has to happen.".to_owned() } else { format!("{}.", links.join("; then: ")) }
+    (0..).zip(&scenario.steps).map(|(place, step)| link(place, step)).collect::<Vec<_>>().join(" ")
 }
 
 /// What the chances come to.
@@ -162,38 +170,60 @@ pub fn position(scenario: &Scenario) -> String {
     format!("In the matrix: a chance of {band}, and {severity}. The risk is {level}.")
 }
 
-/// What the level hangs on, a sentence for each judgement that would change it.
+/// What the level hangs on: a sentence for each change that would move it, with the judgements of which that is so.
 pub fn hangs_on(scenario: &Scenario) -> Vec<String> {
-    let said: Vec<String> =
-        scenario.sensitivity().iter().flat_map(|moved| sensitivity(scenario, moved).into_iter().flatten()).collect();
-    if said.is_empty() {
-        return vec![
-            "The level hangs on no single judgement: each may be ten times more or less likely, and the injury one severity milder or worse."
-                .to_owned(),
-        ];
-    }
-    said
-}
-
-fn sensitivity(scenario: &Scenario, moved: &Sensitivity) -> [Option<String>; 2] {
-    let now = scenario.level();
-    let would = |level: RiskLevel, how: &str| {
-        let (level, now) = (self::level(level), self::level(now));
-        match moved.factor {
-            Factor::Step(place) => {
-                let happens = scenario.steps.get(place).map(|step| sentence_part(&step.happens)).unwrap_or_default();
-                format!("If “{happens}” were {how}, the risk would be {level} instead of {now}.")
-            }
-            Factor::Injury => {
-                format!("If the injury were one severity {how}, the risk would be {level} instead of {now}.")
+    let mut changes: Vec<(Change, Vec<usize>)> = Vec::new();
+    for moved in scenario.sensitivity() {
+        for (change, place) in self::changes(scenario, &moved) {
+            match changes.iter_mut().find(|(known, _)| *known == change) {
+                Some((_, places)) => places.push(place),
+                None => changes.push((change, vec![place])),
             }
         }
+    }
+    if changes.is_empty() {
+        return vec![HANGS_ON_NONE.to_owned()];
+    }
+    changes.iter().map(|(change, places)| hangs(scenario, change, places)).collect()
+}
+
+const HANGS_ON_NONE: &str = "The level hangs on no single judgement: each event may be ten times more or less likely, or the injury one severity milder or worse.";
+
+/// A change of one judgement, and the level it makes.
+#[derive(PartialEq)]
+struct Change {
+    is_of_injury: bool,
+    how: &'static str,
+    level: RiskLevel,
+}
+
+/// The changes of one judgement that move the level, with its place among the events.
+fn changes(scenario: &Scenario, moved: &Sensitivity) -> impl Iterator<Item = (Change, usize)> {
+    let (is_of_injury, place, less, more) = match moved.factor {
+        Factor::Step(place) => (false, place, "ten times less likely", more_likely(scenario.steps.get(place))),
+        Factor::Injury => (true, 0, "one severity milder", "one severity worse"),
     };
-    let (less, more) = match moved.factor {
-        Factor::Step(place) => ("ten times less likely", more_likely(scenario.steps.get(place))),
-        Factor::Injury => ("milder", "worse"),
-    };
-    [(moved.milder, less), (moved.graver, more)].map(|(level, how)| (level != now).then(|| would(level, how)))
+    let now = scenario.level();
+    [(moved.milder, less), (moved.graver, more)]
+        .into_iter()
+        .filter(move |(level, _)| *level != now)
+        .map(move |(level, how)| (Change { is_of_injury, how, level }, place))
+}
+
+fn hangs(scenario: &Scenario, change: &Change, places: &[usize]) -> String {
+    let (how, level, now) = (change.how, level(change.level), level(scenario.level()));
+    let would = format!("the risk would be {level} instead of {now}");
+    let names: Vec<String> = places
+        .iter()
+        .filter_map(|place| scenario.steps.get(*place))
+        .map(|step| format!("“{}”", sentence_part(&step.happens)))
+        .collect();
+    match names.as_slice() {
+        _ if change.is_of_injury => format!("If the injury were {how}, {would}."),
+        [only] => format!("If {only} were {how}, {would}."),
+        all if all.len() == scenario.steps.len() => format!("If any one of these events were {how}, {would}."),
+        some => format!("If one of {} were {how}, {would}.", some.join(", ")),
+    }
 }
 
 /// No event gets likelier than certain.
@@ -232,5 +262,9 @@ pub fn title(scenario: &Scenario) -> String {
 pub fn method(market: Market) -> String {
     let citations: Vec<String> =
         SOURCES.iter().filter(|source| source.holds_in(market)).map(clause::citation).collect();
-    format!("Method: {}.", citations.join("; "))
+    let same = match market {
+        Market::GreatBritain => " Its severities, bands and matrix are those of the European Union’s method.",
+        Market::NorthernIreland => "",
+    };
+    format!("Method: {}.{same}", citations.join("; "))
 }
