@@ -23,6 +23,11 @@ function giveUp(trouble) {
   if (line) line.textContent = 'Plugwary could not start. Load this page again; if that does not help, use a newer browser.';
 }
 
+// A page that comes back out of the browser's memory may have been overtaken by another one of the app.
+window.addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) location.reload();
+});
+
 let registration;
 let isAskedFor = false;
 

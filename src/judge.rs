@@ -8,6 +8,7 @@ use std::process::ExitCode;
 use crate::report;
 
 mod answers;
+mod archive;
 mod check;
 mod stream;
 mod texts;
@@ -17,7 +18,8 @@ use check::Checks;
 use stream::Stream;
 
 const HELP: &str = "\
-plugwary judge FILE...     judges files made by the app (HTML) or examinations (JSON)
+plugwary judge FILE...     judges files made by the app (HTML), examinations (JSON), or every
+                           examination of an archive (zip)
 plugwary judge             judges a stream of examinations from standard input, one a line
                            or as the app writes them; a FILE named - does the same
 plugwary judge --check FILE...

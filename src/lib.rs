@@ -2,10 +2,12 @@
 //!
 //! An [`Examination`](domain::examination::Examination) is a list of answers. [`assess`](domain::assess::assess) makes an
 //! [`Assessment`](domain::assess::Assessment) of it: a verdict and the findings that make it. [`words`] turn findings into sentences,
-//! [`record`] saves and reads examinations, [`drawing`] shows what to look at, [`report`] makes the file to show, [`seal`] tells whether
-//! it was changed, and, behind the
+//! [`record`] saves and reads examinations, [`collection`] looks at many at once, [`archive`] takes them out and back, [`drawing`] shows
+//! what to look at, [`report`] makes the file to show, [`seal`] tells whether it was changed, and, behind the
 //! feature `app`, `store` keeps everything in the browser and `screens` show it.
 
+pub mod archive;
+pub mod collection;
 pub mod domain;
 pub mod drawing;
 #[cfg(not(target_arch = "wasm32"))]

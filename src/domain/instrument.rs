@@ -46,6 +46,24 @@ pub struct OwnInstrument {
     pub accuracy: Accuracy,
 }
 
+/// What a reading was taken with: an instrument of a type, or somebody's own.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ReadWith {
+    /// The type.
+    pub instrument: Instrument,
+    /// The very instrument, where its owner named it.
+    pub own: Option<OwnInstrument>,
+}
+
+impl ReadWith {
+    /// What tells it from every other: the code of the type, and the name of an own one.
+    pub fn key(&self) -> String {
+        self.own
+            .as_ref()
+            .map_or_else(|| self.instrument.code().to_owned(), |own| format!("{} {}", self.instrument.code(), own.name))
+    }
+}
+
 /// The half-width of what an instrument may be wrong by: part of the reading, steps of its last digit, and a fixed amount.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Accuracy {

@@ -6,6 +6,7 @@
 
 pub mod assess;
 pub mod check;
+pub mod comparison;
 pub mod cross_check;
 pub mod custody;
 pub mod decision;

@@ -1,6 +1,6 @@
 //! What an instrument showed, as it was typed, and what follows for the measurand.
 
-use super::instrument::{Accuracy, Instrument, OwnInstrument};
+use super::instrument::{Accuracy, Instrument, OwnInstrument, ReadWith};
 use super::quantity::{
     Amount, Area, ElectricCurrent, ElectricPotential, ElectricalResistance, Length, Mass, Measurand, Power,
     QuantityKind, ResistancePerLength, ThermodynamicTemperature, Unit,
@@ -38,6 +38,11 @@ pub struct Reading {
 }
 
 impl Reading {
+    /// What it was read with.
+    pub fn read_with(&self) -> ReadWith {
+        ReadWith { instrument: self.instrument, own: self.own.clone() }
+    }
+
     /// What the instrument may be wrong by.
     pub fn accuracy(&self) -> Accuracy {
         self.own.as_ref().map_or(self.instrument.accuracy(), |own| own.accuracy)

@@ -16,6 +16,9 @@ pub enum Verdict {
 }
 
 impl Verdict {
+    /// Every verdict, the gravest first.
+    pub const ALL: [Self; 4] = [Self::KeepAway, Self::DoNotAccept, Self::NotDecided, Self::NothingWrongSeen];
+
     /// The stable code.
     pub const fn code(self) -> &'static str {
         match self {

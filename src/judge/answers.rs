@@ -1,10 +1,10 @@
 //! What the command answers: a line of JSON for each examination, a complaint for what is none.
 
 use std::fs::File;
-use std::io::Read;
 use std::path::Path;
 
-use super::texts::{Text, one_too_many};
+use super::archive::{self, Archive};
+use super::texts::Text;
 use crate::record::{self, LARGEST, RecordFault};
 
 /// What standard output holds for an examination that cannot be read.
@@ -33,12 +33,27 @@ impl Answers {
     pub fn add_file(&mut self, path: &Path) {
         let name = path.display().to_string();
         let mut bytes = Vec::new();
-        match File::open(path).and_then(|file| file.take(one_too_many()).read_to_end(&mut bytes)) {
-            Ok(_) => match verdict(bytes) {
+        match File::open(path).and_then(|file| archive::open(file, &mut bytes)) {
+            Ok(None) => match verdict(bytes) {
                 Ok(line) => self.say(&line),
                 Err(fault) => self.complain(&name, &format!("{fault}. {}", fault.hint())),
             },
+            Ok(Some(archive)) => self.add_archive(&name, archive),
             Err(error) => self.complain(&name, &error.to_string()),
+        }
+    }
+
+    /// Judges every examination of an archive, in the order of its list.
+    fn add_archive(&mut self, name: &str, mut archive: Archive) {
+        let entries = match archive.examinations() {
+            Ok(entries) => entries,
+            Err(error) => return self.complain(name, &error.to_string()),
+        };
+        for entry in entries {
+            match archive.examination(&entry) {
+                Ok(record) => self.say(&record::judged_line(&record)),
+                Err(error) => self.complain(&format!("{name}: {}", entry.name), &error.to_string()),
+            }
         }
     }
 

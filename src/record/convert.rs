@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::entry_fault::EntryFault;
 use super::fault::{RecordFault, Said};
-use super::{Attached, Photo, Record, custody, digest, entry, is_too_long, spelling, v1};
+use super::{Attached, Photo, Record, custody, digest, entry, is_too_long, scenario, spelling, v1};
 use super::{FORMAT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
 use crate::domain::assess::RuleBook;
 use crate::domain::examination::{Answered, Examination};
@@ -27,6 +27,7 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         acquired: custody::acquired(&record.custody.acquisition),
         custody: record.custody.entries.iter().map(custody::to_v1).collect(),
         example: record.is_example,
+        known_good: record.is_known_good,
         sample: v1::Sample {
             number: sample.number.clone(),
             title: sample.title.clone(),
@@ -36,6 +37,7 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         equipment: equipment.code().to_owned(),
         answers: answers.iter().map(entry::to_v1).collect(),
         photos: record.photos.iter().map(photo_to_v1).collect(),
+        scenarios: record.scenarios.iter().map(scenario::to_v1).collect(),
     }
 }
 
@@ -79,8 +81,10 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
         origin: bounded("origin", form.origin)?,
         custody: custody::from_v1(form.acquired, form.custody)?,
         is_example: form.example,
+        is_known_good: form.known_good,
         examination: Examination { sample, equipment, answers: answers(form.answers)? },
         photos: photos(form.photos)?,
+        scenarios: scenario::all_from_v1(form.scenarios)?,
     })
 }
 

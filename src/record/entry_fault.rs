@@ -3,7 +3,7 @@
 use thiserror::Error;
 
 use super::fault::Said;
-use super::{LONGEST_TEXT, spelling};
+use super::{LONGEST_TEXT, MOST_EVENTS, spelling};
 use crate::domain::check;
 use crate::domain::instrument::Instrument;
 use crate::domain::question::{Ask, Question};
@@ -117,6 +117,21 @@ pub enum EntryFault {
         /// What stands there.
         got: Said,
     },
+    /// A check that no edition before this one had.
+    #[error("there is no check {check}")]
+    UnknownCheck {
+        /// What stands there.
+        check: Said,
+    },
+    /// A check named before.
+    #[error("the check “{check}” stands twice")]
+    CheckTwice {
+        /// The check.
+        check: &'static str,
+    },
+    /// More events than a scenario holds.
+    #[error("there are more than {MOST_EVENTS} events")]
+    TooManyEvents,
     /// A text that nobody would have written.
     #[error("“{field}” has more than {LONGEST_TEXT} characters")]
     TooLong {
@@ -142,7 +157,7 @@ impl EntryFault {
                 let Ask::Measure { instruments, .. } = asked(question)?.ask else { return None };
                 instruments.iter().copied().map(Instrument::code).collect::<Vec<_>>().join(", ")
             }
-            Self::UnknownQuestion { .. } => {
+            Self::UnknownQuestion { .. } | Self::UnknownCheck { .. } => {
                 return Some("It may come from a newer edition of the rule book.".to_owned());
             }
             Self::AnsweredBefore { .. }
@@ -150,10 +165,12 @@ impl EntryFault {
             | Self::SeveralAnswers { .. }
             | Self::AnotherSort { .. }
             | Self::AnswerTwice { .. }
+            | Self::CheckTwice { .. }
             | Self::Count { .. }
             | Self::NotOneReading { .. }
             | Self::Field { .. }
-            | Self::TooLong { .. } => return None,
+            | Self::TooLong { .. }
+            | Self::TooManyEvents => return None,
         };
         Some(format!("There may stand: {allowed}."))
     }

@@ -6,7 +6,7 @@ use std::fmt::{self, Write};
 use thiserror::Error;
 
 use super::entry_fault::EntryFault;
-use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_HANDLINGS, MOST_PHOTOS, VERSION};
+use super::{DEEPEST, LARGEST, LONGEST_TEXT, MOST_ANSWERS, MOST_HANDLINGS, MOST_PHOTOS, MOST_SCENARIOS, VERSION};
 
 const MEND_IT: &str = "If it was written by hand, mend it there.";
 
@@ -71,6 +71,9 @@ pub enum RecordFault {
     /// More custody entries than a record holds.
     #[error("there are more than {MOST_HANDLINGS} custody entries")]
     TooManyHandlings,
+    /// More scenarios than a record holds.
+    #[error("there are more than {MOST_SCENARIOS} scenarios")]
+    TooManyScenarios,
     /// One answer is no answer.
     #[error("answer {number}: {fault}")]
     Answer {
@@ -92,6 +95,24 @@ pub enum RecordFault {
     Handling {
         /// Which, from 1.
         number: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// One scenario is wrong.
+    #[error("scenario {number}: {fault}")]
+    Scenario {
+        /// Which, from 1.
+        number: usize,
+        /// What is wrong with it.
+        fault: EntryFault,
+    },
+    /// One event of a scenario is wrong.
+    #[error("scenario {number}, event {event}: {fault}")]
+    Event {
+        /// Which scenario, from 1.
+        number: usize,
+        /// Which of its events, from 1.
+        event: usize,
         /// What is wrong with it.
         fault: EntryFault,
     },
@@ -185,16 +206,21 @@ impl RecordFault {
             Self::Damaged { .. } | Self::CutShort => "Ask for the file again.".into(),
             Self::Foreign => "A file made here ends in .html or .json.".into(),
             Self::Newer { .. } => "Load this app again while there is a network, then take the file back.".into(),
-            Self::TooLarge | Self::TooDeep | Self::TooManyAnswers | Self::TooManyPhotos | Self::TooManyHandlings => {
-                "It was not made by this app.".into()
-            }
+            Self::TooLarge
+            | Self::TooDeep
+            | Self::TooManyAnswers
+            | Self::TooManyPhotos
+            | Self::TooManyHandlings
+            | Self::TooManyScenarios => "It was not made by this app.".into(),
             Self::SeveralExaminations | Self::PhotoAdded | Self::PhotoChanged { .. } => {
                 "Do not trust the file. Ask for it again.".into()
             }
             Self::Form { .. } | Self::Field { .. } | Self::TooLong { .. } => MEND_IT.into(),
-            Self::Answer { fault, .. } | Self::Photo { fault, .. } | Self::Handling { fault, .. } => {
-                fault.hint().map_or(MEND_IT.into(), Cow::from)
-            }
+            Self::Answer { fault, .. }
+            | Self::Photo { fault, .. }
+            | Self::Handling { fault, .. }
+            | Self::Scenario { fault, .. }
+            | Self::Event { fault, .. } => fault.hint().map_or(MEND_IT.into(), Cow::from),
         }
     }
 

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::{Record, spelling};
 use crate::domain::assess::{RuleBook, Tally, assess};
-use crate::domain::finding::{Basis, Bearing, Bound, Conformity, Evidence, Finding};
+use crate::domain::finding::{Bearing, Bound, Conformity, Evidence, Finding};
 use crate::domain::quantity::Amount;
 
 /// How many of the checks that would do most are named.
@@ -95,11 +95,7 @@ fn found(finding: &Finding) -> Found {
         code: finding.code,
         outcome: judgement.outcome.code(),
         severity: judgement.severity.code(),
-        basis: match judgement.basis {
-            Basis::Print => "print",
-            Basis::Sight => "sight",
-            Basis::Reading => "reading",
-        },
+        basis: spelling::of_basis(judgement.basis),
         decides: judgement.bearing == Bearing::Decides,
         probability: finding.probability().and_then(|probability| cut(probability.value(), 4)),
         evidence: judgement.evidence.iter().map(shown).collect(),

@@ -17,14 +17,16 @@ mod judged;
 mod number;
 mod pieces;
 mod reading;
+mod scenario;
 #[cfg(feature = "schema")]
 mod schema;
-mod spelling;
+pub(crate) mod spelling;
 mod v1;
 
 use crate::domain::custody::Custody;
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
+use crate::domain::risk::Scenario;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
 pub use chain::{Break, Chain, append, chain};
@@ -45,6 +47,11 @@ pub const MOST_PHOTOS: usize = 500;
 
 /// The most custody entries a record holds.
 pub const MOST_HANDLINGS: usize = 500;
+/// The most scenarios a record holds.
+pub const MOST_SCENARIOS: usize = 50;
+
+/// The most events a scenario holds.
+pub const MOST_EVENTS: usize = 20;
 
 /// The most characters any one text in a record holds.
 pub const LONGEST_TEXT: usize = 4000;
@@ -66,10 +73,14 @@ pub struct Record {
     pub custody: Custody,
     /// Whether it is the example that comes with the app.
     pub is_example: bool,
+    /// Whether the sample is kept as a known good, for others to be compared with.
+    pub is_known_good: bool,
     /// What was examined and answered.
     pub examination: Examination,
     /// The photos, in the order they were taken; their bytes are kept apart.
     pub photos: Vec<Photo>,
+    /// How what is wrong may hurt somebody, as the examiner weighed it; may be empty, and never touches the verdict.
+    pub scenarios: Vec<Scenario>,
 }
 
 impl Photo {

@@ -80,6 +80,10 @@ fn name_the_questions(schema: &mut Schema) {
     {
         question.insert("enum".to_owned(), json!(ids));
     }
+    if let Some(Value::Object(of)) = parts.get_mut("Scenario").and_then(|part| part.pointer_mut("/properties/of")) {
+        of.insert("items".to_owned(), json!({ "enum": check::all().map(|check| check.code).collect::<Vec<_>>() }));
+        of.insert("uniqueItems".to_owned(), json!(true));
+    }
     parts.insert("Flag".to_owned(), json!({ "anyOf": one_of(&mut flags.into_iter()) }));
     for per in [Per::Socket, Per::Core, Per::Claim] {
         let spelled: Vec<String> = spelling::targets(per).into_iter().filter_map(spelling::of_target).collect();

@@ -3,6 +3,7 @@
 use super::entry_fault::EntryFault;
 use super::fault::Said;
 use crate::domain::facts;
+use crate::domain::finding::Basis;
 use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Ask, ClaimPlace, Core, Per, Question, Target};
 
@@ -47,6 +48,15 @@ const fn asked_of(per: Per) -> &'static str {
 
 fn most_sockets() -> u8 {
     if let Ask::Count(_, most) = facts::SOCKET_COUNT.ask { most } else { u8::MAX }
+}
+
+/// The spelling of what an outcome rests on.
+pub const fn of_basis(basis: Basis) -> &'static str {
+    match basis {
+        Basis::Print => "print",
+        Basis::Sight => "sight",
+        Basis::Reading => "reading",
+    }
 }
 
 /// The spelling of a unit.

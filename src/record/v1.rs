@@ -7,9 +7,14 @@ use super::fault::RecordFault;
 use super::number::Number;
 #[cfg(feature = "schema")]
 use super::{FORMAT, LONGEST_TEXT, VERSION};
-use super::{MOST_ANSWERS, MOST_HANDLINGS, MOST_PHOTOS};
+use super::{MOST_ANSWERS, MOST_EVENTS, MOST_HANDLINGS, MOST_PHOTOS, MOST_SCENARIOS};
 #[cfg(feature = "schema")]
 use crate::domain::sample::{Equipment, Kind, Market};
+#[cfg(feature = "schema")]
+use crate::domain::standard::eu_risk::Injury;
+
+/// More checks than there are, so that one that is named twice or unknown is found to be just that.
+const MOST_CHECKS: usize = 1000;
 
 /// RFC 3339 with zone, as a pattern.
 #[cfg(feature = "schema")]
@@ -56,6 +61,9 @@ pub struct Examination {
     /// Whether it is the example that comes with the app.
     #[serde(default)]
     pub example: bool,
+    /// Whether the sample is kept as a known good, for others to be compared with.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub known_good: bool,
     /// What is examined.
     pub sample: Sample,
     /// What is at hand.
@@ -69,6 +77,10 @@ pub struct Examination {
     #[serde(default, deserialize_with = "at_most::<_, _, MOST_PHOTOS>")]
     #[cfg_attr(feature = "schema", schemars(length(max = MOST_PHOTOS)))]
     pub photos: Vec<Photo>,
+    /// How what is wrong may hurt somebody, as the examiner weighed it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty", deserialize_with = "at_most::<_, _, MOST_SCENARIOS>")]
+    #[cfg_attr(feature = "schema", schemars(length(max = MOST_SCENARIOS)))]
+    pub scenarios: Vec<Scenario>,
 }
 
 /// How somebody came by a sample.
@@ -298,6 +310,57 @@ pub struct Photo {
     pub origin: Option<bool>,
 }
 
+/// A way in which what is wrong may hurt somebody.
+#[derive(Debug, Deserialize, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Scenario {
+    /// What happens in the end, in the examiner's words.
+    #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub title: String,
+    /// The events, in order, each once all earlier ones have happened.
+    #[serde(default, deserialize_with = "at_most::<_, _, MOST_EVENTS>")]
+    #[cfg_attr(feature = "schema", schemars(length(max = MOST_EVENTS)))]
+    pub events: Vec<Event>,
+    /// How bad the injury at the end is.
+    #[cfg_attr(feature = "schema", schemars(extend("enum" = Injury::ALL.map(Injury::code))))]
+    pub injury: String,
+    /// Why it is taken to be so bad.
+    #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub injury_reason: String,
+    /// The injury is what the draft began with, and nobody has weighed it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub injury_guess: Option<bool>,
+    /// The checks whose findings it follows from, each once.
+    #[serde(default, deserialize_with = "at_most::<_, _, MOST_CHECKS>")]
+    pub of: Vec<String>,
+}
+
+/// An event on the way to an injury.
+#[derive(Debug, Deserialize, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Event {
+    /// What happens.
+    #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub happens: String,
+    /// How likely it is in the life of the product.
+    #[cfg_attr(feature = "schema", schemars(with = "f64", extend("exclusiveMinimum" = 0, "maximum" = 1)))]
+    pub probability: Number,
+    /// Why it is taken to be so likely.
+    #[serde(default)]
+    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
+    pub reason: String,
+    /// It is what the draft began with, and nobody has weighed it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
+    pub guess: Option<bool>,
+}
+
 impl Examination {
     /// Reads the form; what the words in it mean is looked at later.
     pub fn from_json(text: &str) -> Result<Self, RecordFault> {
@@ -309,6 +372,11 @@ impl Examination {
     pub fn to_json(&self) -> String {
         serde_json::to_string_pretty(self).expect("texts, flags, lists and numbers that are written already are JSON")
     }
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands a field on by reference")]
+const fn is_false(flag: &bool) -> bool {
+    !*flag
 }
 
 /// Reads a list and keeps at most one entry more than allowed: enough to see that there are too many.

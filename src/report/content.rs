@@ -1,5 +1,5 @@
-//! What the file says, the problem first: verdict, what is wrong, what could not be told, what nobody looked at, what it claims, all that was
-//! seen with its photos, where it came from, how to read it, sources, seal and cautions.
+//! What the file says, the problem first: verdict, what is wrong, what could not be told, how grave it is, what nobody looked at, what it
+//! claims, all that was seen with its photos, where it came from, how to read it, sources, seal and cautions.
 
 use std::collections::BTreeSet;
 
@@ -7,6 +7,7 @@ use super::document::{Block, Run, Tone};
 use super::finding::Told;
 use super::origin;
 use super::photos::Photos;
+use super::risk;
 use crate::domain::assess::{Assessment, RuleBook, assess};
 use crate::domain::finding::{Conformity, Finding, Severity};
 use crate::domain::sample::{Kind, Place};
@@ -43,6 +44,7 @@ impl<'a> Content<'a> {
         writer.verdict();
         writer.text(Tone::Small, &key.as_deref().map(seal::sealed_with).unwrap_or_default());
         writer.wrong(&told);
+        writer.blocks.extend(risk::blocks(record, &assessment));
         writer.only_print();
         writer.not_looked_at();
         writer.claims();

@@ -12,6 +12,7 @@ mod markup;
 mod origin;
 mod pdf;
 mod photos;
+mod risk;
 
 pub use html::{page, page_sealed_by};
 #[cfg(not(target_arch = "wasm32"))]

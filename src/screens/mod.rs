@@ -4,6 +4,7 @@ mod app;
 mod pages;
 pub mod platform;
 mod state;
+mod study;
 mod way;
 mod widgets;
 
@@ -11,4 +12,10 @@ mod widgets;
 pub fn mount() {
     platform::crash::install();
     leptos::mount::mount_to_body(app::App);
+}
+
+/// Mounts the study on the page's body.
+pub fn mount_study() {
+    platform::crash::install();
+    leptos::mount::mount_to_body(study::Study);
 }

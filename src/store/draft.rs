@@ -1,6 +1,5 @@
 //! What somebody began to type for one question of one sample, with the unit and the instrument that were tapped.
 
-use crate::domain::instrument::Instrument;
 use crate::domain::quantity::Unit;
 use crate::domain::question::{Question, Target};
 
@@ -11,8 +10,8 @@ pub struct Draft {
     pub text: String,
     /// The unit that was tapped, if one was.
     pub unit: Option<Unit>,
-    /// The instrument that was named, if one was.
-    pub instrument: Option<Instrument>,
+    /// The key of the instrument that was named; empty where none was.
+    pub read_with: String,
 }
 
 impl Draft {
@@ -35,18 +34,18 @@ impl Draft {
     /// The form in which it is kept: unit and instrument in a line each, empty where there is none, and then the text as it is.
     pub fn to_text(&self) -> String {
         let unit = self.unit.map_or("", Unit::symbol);
-        let instrument = self.instrument.map_or("", Instrument::code);
-        format!("{unit}\n{instrument}\n{}", self.text)
+        let read_with = self.read_with.replace('\n', " ");
+        format!("{unit}\n{read_with}\n{}", self.text)
     }
 
     /// Reads that form; what another edition wrote there and this one does not know is left out.
     pub fn from_text(kept: &str) -> Self {
         let mut lines = kept.splitn(3, '\n');
-        let (unit, instrument, text) = (lines.next(), lines.next(), lines.next());
+        let (unit, read_with, text) = (lines.next(), lines.next(), lines.next());
         Self {
             text: text.unwrap_or_default().to_owned(),
             unit: Unit::ALL.into_iter().find(|known| Some(known.symbol()) == unit),
-            instrument: Instrument::ALL.into_iter().find(|known| Some(known.code()) == instrument),
+            read_with: read_with.unwrap_or_default().to_owned(),
         }
     }
 }
@@ -60,7 +59,7 @@ mod tests {
     fn comes_back_as_it_was() {
         for unit in Unit::ALL.map(Some).into_iter().chain([None]) {
             for text in ["", "0,3", "two\nlines\n", "\u{3a9}"] {
-                let draft = Draft { text: text.to_owned(), unit, instrument: Some(Instrument::Rule) };
+                let draft = Draft { text: text.to_owned(), unit, read_with: "rule".to_owned() };
                 assert_eq!(Draft::from_text(&draft.to_text()), draft);
             }
         }
@@ -68,7 +67,7 @@ mod tests {
 
     #[test]
     fn of_another_edition_keeps_its_text() {
-        let draft = Draft::from_text("furlong\ndowsing-rod\n0,3");
+        let draft = Draft::from_text("furlong\n\n0,3");
         assert_eq!(draft, Draft { text: "0,3".to_owned(), ..Draft::default() });
         assert_eq!(Draft::from_text("rubbish"), Draft::default());
     }

@@ -3,15 +3,18 @@
 use std::collections::BTreeMap;
 
 use gloo_storage::{LocalStorage, Storage};
-use serde::Serialize;
 use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
 
-use crate::domain::instrument::Instrument;
+use crate::domain::instrument::{Accuracy, Instrument, OwnInstrument, ReadWith};
+use crate::domain::quantity::Unit;
 use crate::domain::question::Question;
 use crate::domain::sample::Equipment;
 
 const EQUIPMENT: &str = "plugwary.equipment";
 const INSTRUMENTS: &str = "plugwary.instruments";
+const OWN_INSTRUMENTS: &str = "plugwary.own-instruments";
+const ARCHIVED: &str = "plugwary.archived";
 const EXAMPLE_DISMISSED: &str = "plugwary.example-dismissed";
 const OFFLINE_READY_SAID: &str = "plugwary.offline-ready-said";
 
@@ -26,22 +29,63 @@ pub fn set_equipment(equipment: Equipment) {
     write(EQUIPMENT, &equipment.code());
 }
 
-/// What a question was last answered with.
-pub fn instrument(question: &Question) -> Option<Instrument> {
-    let code = instruments().remove(question.id)?;
-    Instrument::ALL.into_iter().find(|known| known.code() == code)
+/// The key of what a question was last answered with.
+pub fn read_with(question: &Question) -> Option<String> {
+    read_with_by_question().remove(question.id)
 }
 
 /// Remembers what a question was answered with. Another question may want another instrument: nothing carries over.
-pub fn remember_instrument(question: &Question, instrument: Instrument) {
-    let mut codes = instruments();
-    codes.insert(question.id.to_owned(), instrument.code().to_owned());
-    write(INSTRUMENTS, &codes);
+pub fn remember_read_with(question: &Question, key: String) {
+    let mut keys = read_with_by_question();
+    keys.insert(question.id.to_owned(), key);
+    write(INSTRUMENTS, &keys);
 }
 
-/// The codes of instruments by question.
-fn instruments() -> BTreeMap<String, String> {
+fn read_with_by_question() -> BTreeMap<String, String> {
     read(INSTRUMENTS).unwrap_or_default()
+}
+
+/// Somebody's own instruments, as far as this edition knows their types and units.
+pub fn own_instruments() -> Vec<ReadWith> {
+    let kept: Vec<Own> = read(OWN_INSTRUMENTS).unwrap_or_default();
+    kept.into_iter().filter_map(Own::read_with).collect()
+}
+
+/// Keeps somebody's own instruments.
+pub fn set_own_instruments(all: &[ReadWith]) {
+    let kept: Vec<Own> = all.iter().filter_map(Own::of).collect();
+    write(OWN_INSTRUMENTS, &kept);
+}
+
+/// The kept form of an own instrument: type, name, part of the reading, digits, a fixed amount and its unit.
+#[derive(Serialize, Deserialize)]
+struct Own(String, String, f64, f64, f64, String);
+
+impl Own {
+    fn of(read_with: &ReadWith) -> Option<Self> {
+        let OwnInstrument { name, accuracy } = read_with.own.clone()?;
+        let (fixed, unit) = accuracy.fixed;
+        let code = read_with.instrument.code().to_owned();
+        Some(Self(code, name, accuracy.of_reading, accuracy.digits, fixed, unit.symbol().to_owned()))
+    }
+
+    fn read_with(self) -> Option<ReadWith> {
+        let Self(code, name, of_reading, digits, fixed, unit) = self;
+        let instrument = Instrument::ALL.into_iter().find(|known| known.code() == code)?;
+        let unit = Unit::ALL.into_iter().find(|known| known.symbol() == unit)?;
+        let accuracy = Accuracy { of_reading, digits, fixed: (fixed, unit) };
+        Some(ReadWith { instrument, own: Some(OwnInstrument { name, accuracy }) })
+    }
+}
+
+/// When everything was last put into an archive; `None` where it never was.
+pub fn archived() -> Option<String> {
+    read(ARCHIVED)
+}
+
+/// Remembers when everything was put into an archive.
+pub fn set_archived(moment: &str) {
+    write(ARCHIVED, &moment);
 }
 
 /// Whether the example was thrown away.

@@ -19,6 +19,11 @@ pub fn file(fault: &impl Display) -> String {
     format!("That did not work: {fault}.")
 }
 
+/// A custody entry could not be added.
+pub fn not_added(fault: &impl Display) -> String {
+    format!("The entry was not added: {fault}.")
+}
+
 /// A file could not be made.
 pub fn press(fault: &impl Display) -> String {
     format!("The file was not made: {fault}. Nothing is lost; try again.")

@@ -24,6 +24,11 @@ pub enum InputProblem {
         /// The unit it was typed in.
         unit: Unit,
     },
+    /// No chance between nought and certain.
+    NoChance {
+        /// What was typed.
+        typed: String,
+    },
     /// Over-range, of something that an instrument shows a number for.
     NoOverRange {
         /// What was typed.
@@ -114,6 +119,7 @@ impl InputProblem {
             Self::Empty => "",
             Self::AmbiguousSeparators { typed }
             | Self::Negative { typed, .. }
+            | Self::NoChance { typed }
             | Self::NoOverRange { typed, .. }
             | Self::NotACount { typed }
             | Self::NotANumber { typed }
@@ -135,6 +141,9 @@ impl InputProblem {
             Self::AmbiguousSeparators { typed } => format!("{typed} could be two different numbers"),
             Self::Negative { asked, value, unit, .. } => {
                 format!("{} cannot be less than zero, got {}", noun(*asked), in_unit(*value, *unit))
+            }
+            Self::NoChance { typed } => {
+                format!("a chance must be more than nought and no more than certain, got {typed}")
             }
             Self::NoOverRange { typed, asked } => format!("{} must be a number, got {typed}", noun(*asked)),
             Self::NotACount { typed } => format!("this must be a whole number, got {typed}"),
@@ -164,6 +173,7 @@ impl InputProblem {
                 "Type the number with one point and nothing between thousands: 1234.5, or 1.2345."
             }
             Self::Negative { .. } => "If the leads were nulled, hold their tips together and null them again.",
+            Self::NoChance { .. } => "Type it such as 1/100, 1 in 100, 0.01 or 1 %.",
             Self::NoOverRange { .. } => "Choose a larger range and read again.",
             Self::NotACount { .. } => "Count them and type the number, such as 4.",
             Self::NotANumber { .. } => {

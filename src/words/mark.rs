@@ -101,8 +101,10 @@ pub fn blank() -> Record {
         origin: String::new(),
         custody: Custody::default(),
         is_example: false,
+        is_known_good: false,
         examination: Examination::new(sample, Equipment::Eyes),
         photos: Vec::new(),
+        scenarios: Vec::new(),
     }
 }
 

@@ -85,6 +85,17 @@ pub fn measured(value: Amount, standard_uncertainty: Amount) -> String {
     format!("{} ± {}", as_sure(value, standard_uncertainty), doubt.text(unit))
 }
 
+/// The size of a difference and its doubt with coverage factor 2, both in the unit that suits the difference: "0.420 mm", "0.080 mm".
+/// The doubt has two significant digits and the difference ends at the same decimal (GUM 7.2.6).
+pub fn difference(difference: Amount, standard_uncertainty: Amount) -> (String, String) {
+    let unit = suited(difference);
+    let size = difference.difference_in(unit).unwrap_or_default().abs();
+    match Doubt::expanded(standard_uncertainty, unit) {
+        Some(doubt) => (with_unit(&to_place(size, doubt.decimals), unit), doubt.text(unit)),
+        None => (with_unit(&number(size), unit), with_unit("0", unit)),
+    }
+}
+
 /// What an instrument showed, with the digits and in the unit that were typed, and its doubt where it has a number.
 pub fn reading(reading: &Reading) -> String {
     let unit = reading.unit;
@@ -152,6 +163,43 @@ pub fn chance(probability: Probability, grounds: Grounds) -> String {
     } else {
         format!("about {:.0} in 1000", p * 1000.0)
     }
+}
+
+/// A judged probability, as people say it: "certain", "1 in 100", "30 in 100", and "about" where digits were cut.
+pub fn odds(probability: Probability) -> String {
+    let p = probability.value();
+    let one_in = 1.0 / p;
+    let is_whole = |number: f64| (number - number.round()).abs() < 1e-6 * number;
+    if p >= 1.0 {
+        "certain".to_owned()
+    } else if p <= 0.0 {
+        "never".to_owned()
+    } else if is_whole(one_in) && one_in < 9999.5 {
+        format!("1 in {one_in:.0}")
+    } else if p > 0.999 {
+        "over 999 in 1000".to_owned()
+    } else if p >= 0.1 && is_whole(p * 100.0) {
+        format!("{:.0} in 100", p * 100.0)
+    } else if p >= 0.1 {
+        format!("about {} in 1000", fixed(p * 1000.0, 0))
+    } else {
+        let digits = roughly_whole(one_in);
+        let about =
+            if is_whole(one_in) && digits.replace(NO_BREAK_SPACE, "") == fixed(one_in, 0) { "" } else { "about " };
+        format!("{about}1 in {digits}")
+    }
+}
+
+/// A number to two significant digits, with its thousands apart where there are five digits or more.
+fn roughly_whole(value: f64) -> String {
+    let digits = to_place(value, (1 - leading_place(value)).min(0));
+    if digits.len() < 5 {
+        return digits;
+    }
+    let apart = |(at, c): (usize, char)| {
+        (at > 0 && (digits.len() - at).is_multiple_of(3)).then_some(NO_BREAK_SPACE).into_iter().chain([c])
+    };
+    digits.chars().enumerate().map(|(at, c)| apart((at, c)).collect::<String>()).collect()
 }
 
 /// The unit in which a value reads best.

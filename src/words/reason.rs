@@ -23,7 +23,11 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
         Reason::DoesNotApply => "This does not apply here.".to_owned(),
         Reason::OnlySomeRead { read, of } => format!("Only {read} of {of} were looked at."),
         Reason::LeadsNotTakenOff => {
-            "The meter’s own leads are in this reading. It can condemn so short a piece, never clear it.".to_owned()
+            "The meter’s own leads are in this reading: it can condemn so short a piece, never clear it. Hold the two tips together, \
+             take off what the meter shows then, and write the rest down as leads subtracted. Or join two cores at the far end, read \
+             through both, and take off what the first alone reads: what is left is the second. Or read a longer piece, or use a \
+             meter with four leads."
+                .to_owned()
         }
         Reason::PrintNotUnderstood { place: at } => {
             format!("The print on {} could not be read as a known marking.", place(*at))

@@ -11,8 +11,8 @@ pub const ALL_SAMPLES: &str = "All samples";
 pub const START_LOOKING: &str = "Start looking";
 /// Goes on with an examination.
 pub const CARRY_ON_LOOKING: &str = "Carry on looking";
-/// Takes a file back.
-pub const TAKE_BACK: &str = "Open a saved file";
+/// Leads to where files are looked at and taken in.
+pub const TAKE_IN: &str = "Open a saved file";
 /// Label of the search field.
 pub const SEARCH: &str = "Search all samples";
 /// Nothing matches the search.
@@ -144,6 +144,8 @@ pub const NOT_HERE: &str = "This sample is not on this device.";
 pub const VALUE: &str = "What it reads";
 /// Label of a field for print.
 pub const PRINT: &str = "What is printed there, letter by letter";
+/// Leads to one's own instruments.
+pub const OWN_INSTRUMENT: &str = "my own…";
 /// Label of the choice of instrument.
 pub const READ_WITH: &str = "read with";
 /// Unfolds what is seldom wanted.

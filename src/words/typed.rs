@@ -19,7 +19,7 @@ const OVER_RANGE: &[&str] =
     &["∞", "0L", "INFINITE", "INFINITY", "OFL", "OL", "OPEN", "OPENCIRCUIT", "OVERLOAD", "OVERRANGE"];
 
 /// Stands for every space that may part thousands: no ordinary space does, because two numbers may stand so.
-const THOUSANDS_SPACE: char = '\u{2009}';
+pub(super) const THOUSANDS_SPACE: char = '\u{2009}';
 
 /// Reads a typed reading of `asked`. A unit that was typed goes before the one that was tapped.
 ///
@@ -91,7 +91,7 @@ enum Beyond {
 }
 
 /// Characters that look alike made one, outer spaces gone.
-fn plain(typed: &str) -> String {
+pub(super) fn plain(typed: &str) -> String {
     let mut text = String::with_capacity(typed.len());
     for c in typed.trim().chars() {
         match c {
@@ -109,6 +109,12 @@ fn plain(typed: &str) -> String {
         }
     }
     text
+}
+
+/// A plain number, zero or more, with comma or point; `None` for anything else.
+pub fn parse_number(typed: &str) -> Option<f64> {
+    let number: f64 = plain(typed).replace(',', ".").parse().ok()?;
+    (number.is_finite() && number >= 0.0).then_some(number)
 }
 
 /// Also a lone `1.`: older displays leave only the leading one lit.
@@ -163,13 +169,13 @@ fn number(typed: &str, text: &str, asked: QuantityKind, unit_tapped: Unit) -> Re
 }
 
 /// Digits before and behind the decimal sign.
-struct Decimal {
+pub(super) struct Decimal {
     whole: String,
     decimals: String,
 }
 
 impl Decimal {
-    fn read(typed: &str, digits: &str) -> Result<Self, InputProblem> {
+    pub(super) fn read(typed: &str, digits: &str) -> Result<Self, InputProblem> {
         let typed = || typed.to_owned();
         let digits = digits.trim_matches(THOUSANDS_SPACE);
         if !digits.contains(|c: char| c.is_ascii_digit()) {
@@ -197,7 +203,7 @@ impl Decimal {
     }
 
     /// The value times a power of ten, rounded once.
-    fn value(&self, exponent: i32) -> f64 {
+    pub(super) fn value(&self, exponent: i32) -> f64 {
         format!("0{}.{}0e{exponent}", self.whole, self.decimals).parse().unwrap_or_default()
     }
 

@@ -1,6 +1,7 @@
 //! Settings are remembered, and forbidden storage stops nothing.
 
-use plugwary::domain::instrument::Instrument;
+use plugwary::domain::instrument::{Accuracy, Instrument, OwnInstrument, ReadWith};
+use plugwary::domain::quantity::Unit;
 use plugwary::domain::question::Question;
 use plugwary::domain::sample::{Equipment, Place};
 use plugwary::store::settings;
@@ -31,25 +32,36 @@ fn equipment_is_remembered() -> Result<(), JsValue> {
 #[wasm_bindgen_test]
 fn instrument_is_remembered_for_its_question_only() -> Result<(), JsValue> {
     forget_everything()?;
-    assert_eq!(settings::instrument(&SHUTTERS), None);
-    settings::remember_instrument(&SHUTTERS, Instrument::Rule);
-    settings::remember_instrument(&SHUTTERS, Instrument::HandMeter);
-    assert_eq!(settings::instrument(&SHUTTERS), Some(Instrument::HandMeter));
-    assert_eq!(settings::instrument(&GRIP), None);
+    assert_eq!(settings::read_with(&SHUTTERS), None);
+    settings::remember_read_with(&SHUTTERS, "rule".to_owned());
+    settings::remember_read_with(&SHUTTERS, "hand-meter my own".to_owned());
+    assert_eq!(settings::read_with(&SHUTTERS).as_deref(), Some("hand-meter my own"));
+    assert_eq!(settings::read_with(&GRIP), None);
     Ok(())
 }
 
 #[wasm_bindgen_test]
-fn instrument_of_another_edition_is_passed_over() -> Result<(), JsValue> {
+fn own_instruments_come_back_as_they_were() -> Result<(), JsValue> {
+    forget_everything()?;
+    assert_eq!(settings::own_instruments(), []);
+    let accuracy = Accuracy { of_reading: 0.005, digits: 2.0, fixed: (0.1, Unit::Milliohm) };
+    let own = OwnInstrument { name: "the blue one".to_owned(), accuracy };
+    let mine = [ReadWith { instrument: Instrument::HandMeterNulled, own: Some(own) }];
+    settings::set_own_instruments(&mine);
+    assert_eq!(settings::own_instruments(), mine);
+    Ok(())
+}
+
+#[wasm_bindgen_test]
+fn instruments_of_another_edition_are_passed_over() -> Result<(), JsValue> {
     forget_everything()?;
     let window = web_sys::window().ok_or(JsValue::NULL)?;
     let storage = window.local_storage()?.ok_or(JsValue::NULL)?;
-    storage.set_item("plugwary.instruments", r#"{"shutters":"dowsing-rod","grip":"tape"}"#)?;
-    assert_eq!(settings::instrument(&SHUTTERS), None);
-    assert_eq!(settings::instrument(&GRIP), Some(Instrument::Tape));
-    for damaged in ["no JSON at all", r#"["tape"]"#] {
-        storage.set_item("plugwary.instruments", damaged)?;
-        assert_eq!(settings::instrument(&GRIP), None);
+    for other in [r#"[["dowsing-rod","mine",0.1,1,0,"mm"]]"#, r#"[["rule","mine",0.1,1,0,"furlong"]]"#, "no JSON"] {
+        storage.set_item("plugwary.own-instruments", other)?;
+        assert_eq!(settings::own_instruments(), []);
+        storage.set_item("plugwary.instruments", other)?;
+        assert_eq!(settings::read_with(&GRIP), None);
     }
     Ok(())
 }
@@ -78,10 +90,10 @@ fn forbidden_storage_stops_nothing() -> Result<(), JsValue> {
         forget_everything()?;
         let stand_in = StandIn::new(&window, "localStorage", getter)?;
         settings::set_equipment(Equipment::Meters);
-        settings::remember_instrument(&GRIP, Instrument::Rule);
+        settings::remember_read_with(&GRIP, "rule".to_owned());
         settings::dismiss_example();
         assert_eq!(settings::equipment(), None);
-        assert_eq!(settings::instrument(&GRIP), None);
+        assert_eq!(settings::read_with(&GRIP), None);
         assert!(!settings::example_dismissed());
         assert!(!settings::say_offline_ready_once());
         drop(stand_in);

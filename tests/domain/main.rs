@@ -6,6 +6,7 @@ mod assess;
 mod bench;
 mod cable;
 mod copper;
+mod draft;
 mod inside;
 mod live;
 mod marking;

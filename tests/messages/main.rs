@@ -3,9 +3,11 @@
 #![expect(clippy::expect_used, reason = "a test that cannot find its words must stop")]
 
 mod bars;
+mod letters;
 mod moments;
 mod places;
 mod refusals;
+mod risk;
 mod seals;
 mod statement;
 mod verdicts;

@@ -8,6 +8,7 @@ use plugwary::record::{EntryFault, Misfit, RecordFault, Said};
 use plugwary::words::faults;
 use plugwary::words::input_problem::InputProblem;
 use plugwary::words::typed::{parse_count, parse_reading};
+use plugwary::words::typed_odds::parse_odds;
 
 use crate::accepted;
 
@@ -31,7 +32,8 @@ fn every_refusal_of_typing_reads_as_accepted() {
         (typed, parse_reading(typed, unit.kind(), unit, Instrument::HandMeter).expect_err("it is no reading"))
     });
     let counts = ["four", "99"].map(|typed| (typed, parse_count(typed, 1, 20).expect_err("it is no count")));
-    let problems: Vec<(&str, InputProblem)> = readings.into_iter().chain(counts).collect();
+    let odds = [("2/1", parse_odds("2/1").expect_err("it is no chance"))];
+    let problems: Vec<(&str, InputProblem)> = readings.into_iter().chain(counts).chain(odds).collect();
     let sorts: Vec<_> = problems.iter().map(|(_, problem)| core::mem::discriminant(problem)).collect();
     for (at, (typed, _)) in problems.iter().enumerate() {
         let again = sorts.iter().skip(at + 1).any(|sort| Some(sort) == sorts.get(at));
@@ -62,6 +64,7 @@ fn every_refusal_of_a_file_reads_as_accepted() {
         RecordFault::TooManyAnswers,
         RecordFault::TooManyPhotos,
         RecordFault::TooManyHandlings,
+        RecordFault::TooManyScenarios,
         RecordFault::SeveralExaminations,
         RecordFault::CutShort,
         RecordFault::PhotoChanged { number: 2 },
@@ -77,9 +80,21 @@ fn every_refusal_of_a_file_reads_as_accepted() {
     };
     let fault = EntryFault::Field { field: "link", takes: "there where there is a “number”", got: Said::NOTHING };
     let handling = RecordFault::Handling { number: 4, fault };
+    let of_scenario = [
+        EntryFault::UnknownCheck { check: Said::from("fuse-too-blue") },
+        EntryFault::CheckTwice { check: "fuse-missing" },
+        EntryFault::TooManyEvents,
+    ];
+    let scenarios = of_scenario.map(|fault| RecordFault::Scenario { number: 2, fault });
+    let takes = "a number above 0 and no more than 1";
+    let event = RecordFault::Event {
+        number: 2,
+        event: 1,
+        fault: EntryFault::Field { field: "probability", takes, got: Said::from("2") },
+    };
     let answers = entry_faults().map(|fault| RecordFault::Answer { number: 3, fault });
     let mut told = String::new();
-    for fault in record.iter().chain([&photo, &handling]).chain(&answers) {
+    for fault in record.iter().chain([&photo, &handling]).chain(&answers).chain(&scenarios).chain([&event]) {
         writeln!(told, "{}", faults::taken_back(fault)).expect("a text takes any line");
     }
     accepted("files", &told);

@@ -17,7 +17,8 @@ use plugwary::words::{favour, reason, statement, verdict};
 
 use crate::accepted;
 
-fn records() -> BTreeMap<String, Record> {
+/// Every case by name.
+pub fn records() -> BTreeMap<String, Record> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/examinations/cases");
     let files = fs::read_dir(folder).expect("the cases are there");
     files

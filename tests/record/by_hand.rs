@@ -10,7 +10,9 @@ use plugwary::domain::instrument::Instrument;
 use plugwary::domain::quantity::{Amount, Unit};
 use plugwary::domain::question::{ClaimPlace, Core, Question, Target};
 use plugwary::domain::reading::{Reading, Shown};
+use plugwary::domain::risk::Standing;
 use plugwary::domain::sample::{Equipment, Kind, Market};
+use plugwary::domain::standard::eu_risk::{Injury, RiskLevel};
 use plugwary::record::{Record, read, write};
 
 /// Every file in `cases`, and every whole examination that other tests and the app keep, by name.
@@ -148,4 +150,18 @@ fn a_typed_value_is_written_as_it_was_typed() {
     ] {
         assert!(written.contains(line), "{line} in {written}");
     }
+}
+
+#[test]
+fn a_scenario_keeps_what_was_weighed_apart_from_what_is_still_a_guess() {
+    let record = case("weighed-scenario.json");
+    let scenario = record.scenarios.first().expect("it has a scenario");
+    assert_eq!(scenario.of, ["fuse-missing", "flex-thin-for-rating"]);
+    let standings: Vec<_> = scenario.steps.iter().map(|step| step.standing).collect();
+    assert_eq!(standings, [Standing::Guess, Standing::Weighed]);
+    assert_eq!((scenario.injury, scenario.injury_standing), (Injury::HospitalStay, Standing::Weighed));
+    assert_eq!((scenario.guesses(), scenario.steps[1].reason.as_str()), (1, ""));
+    // 0.2 × 0.001 = 1 in 5000, over 1/10 000, and a stay in hospital: high.
+    assert_eq!(scenario.level(), RiskLevel::High);
+    assert!(!write(&case("smallest.json")).contains("scenarios"), "a record without any does not speak of them");
 }

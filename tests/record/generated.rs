@@ -2,13 +2,17 @@
 
 use plugwary::domain::check;
 use plugwary::domain::custody::{Acquisition, Custody, Entry, Handling};
+use plugwary::domain::decision::Probability;
 use plugwary::domain::examination::{Answer, Answered, Examination};
 use plugwary::domain::instrument::{Accuracy, Instrument, OwnInstrument};
 use plugwary::domain::quantity::{Amount, QuantityKind, Unit};
 use plugwary::domain::question::{Ask, ClaimPlace, Core, Per, Question, Target};
 use plugwary::domain::reading::{Reading, Shown};
+use plugwary::domain::risk::{Scenario, Standing, Step};
 use plugwary::domain::sample::{Equipment, Kind, Market, Sample};
+use plugwary::domain::standard::eu_risk::Injury;
 use plugwary::record::{Attached, Photo, Record, append};
+use plugwary::record::{Photo, Record};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
@@ -144,13 +148,55 @@ pub fn handling() -> impl Strategy<Value = Handling> {
     (moment(), text(), text(), text()).prop_map(|(when, who, done, seal)| Handling { when, who, done, seal })
 }
 
+fn standing() -> impl Strategy<Value = Standing> {
+    select(vec![Standing::Guess, Standing::Weighed])
+}
+
+fn step() -> impl Strategy<Value = Step> {
+    (text(), typed(), text(), standing()).prop_map(|(happens, (number, _), reason, standing)| Step {
+        happens,
+        probability: Probability::new(number),
+        reason,
+        standing,
+    })
+}
+
+fn scenario() -> impl Strategy<Value = Scenario> {
+    let codes: Vec<&'static str> = check::all().map(|check| check.code).collect();
+    let said = (text(), text(), select(&Injury::ALL[..]), standing());
+    (said, vec(step(), 0..5), subsequence(codes, 0..4)).prop_map(
+        |((title, injury_reason, injury, injury_standing), steps, of)| Scenario {
+            title,
+            steps,
+            injury,
+            injury_reason,
+            injury_standing,
+            of,
+        },
+    )
+}
+
 /// Any record that the app could have made.
 pub fn record() -> impl Strategy<Value = Record> {
-    let said = (any::<u128>(), moment(), moment(), text(), text(), any::<bool>());
-    (said, custody(), vec(handling(), 0..4), examination(), vec(photo(), 0..4)).prop_map(
-        |((id, begun, changed, edition, origin, is_example), custody, linked, examination, photos)| {
+    let said = (any::<u128>(), moment(), moment(), text(), text(), any::<[bool; 2]>());
+    let added = (custody(), vec(handling(), 0..4), vec(scenario(), 0..3));
+    (said, added, examination(), vec(photo(), 0..4)).prop_map(
+        |(said, (custody, linked, scenarios), examination, photos)| {
+            let (id, begun, changed, edition, origin, [is_example, is_known_good]) = said;
             let id = format!("{id:032x}");
-            let mut record = Record { id, begun, changed, edition, origin, custody, is_example, examination, photos };
+            let mut record = Record {
+                id,
+                begun,
+                changed,
+                edition,
+                origin,
+                custody,
+                is_example,
+                is_known_good,
+                examination,
+                photos,
+                scenarios,
+            };
             for handling in linked {
                 append(&mut record, handling).expect("what is made here can be saved");
             }

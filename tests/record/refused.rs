@@ -1,6 +1,6 @@
 //! Texts that are no examination, and the one sentence that says why.
 
-use plugwary::record::{LONGEST_TEXT, MOST_ANSWERS, RecordFault, read};
+use plugwary::record::{LONGEST_TEXT, MOST_ANSWERS, MOST_EVENTS, MOST_SCENARIOS, RecordFault, read};
 
 /// An examination with these answers.
 fn answers(answers: &str) -> String {
@@ -359,4 +359,58 @@ fn a_hint_lists_what_is_allowed() {
     let text = reading(r#", "of": "earth""#, r#""value": 1, "unit": "volt""#);
     let hint = read(&text).expect_err("it is refused").hint().into_owned();
     assert!(hint.contains("milliohm") && hint.contains("megohm") && !hint.contains("volt"), "{hint}");
+}
+
+/// An examination with one scenario, of these fields.
+fn scenario(fields: &str) -> String {
+    field(&format!(r#""scenarios": [{{ {fields} }}]"#))
+}
+
+#[test]
+fn scenarios_that_are_none() {
+    assert!(read(&scenario(r#""injury": "fatal""#)).is_ok());
+    let one = |fields: &str, sentence: &str| refuses(&scenario(fields), &format!("scenario 1: {sentence}"));
+    let takes = "first-aid, hospital-visit, hospital-stay or fatal";
+    one(r#""injury": "a scratch""#, &format!("“injury” must be {takes}, got “a scratch”"));
+    one(r#""injury": "fatal", "injury_guess": false"#, "“injury_guess” must be true or left out, got “false”");
+    one(r#""injury": "fatal", "of": ["fuse-too-blue"]"#, "there is no check “fuse-too-blue”");
+    one(r#""injury": "fatal", "of": ["fuse-missing", "fuse-missing"]"#, "the check “fuse-missing” stands twice");
+    let longer = "é".repeat(LONGEST_TEXT + 1);
+    one(&format!(r#""injury": "fatal", "title": "{longer}""#), "“title” has more than 4000 characters");
+    one(&format!(r#""injury": "fatal", "injury_reason": "{longer}""#), "“injury_reason” has more than 4000 characters");
+    let fault = read(&scenario(r#""title": "no injury""#)).expect_err("it has no injury").to_string();
+    assert!(fault.ends_with("the field “injury” is missing"), "{fault}");
+}
+
+#[test]
+fn events_that_are_none() {
+    let event =
+        |event: &str| scenario(&format!(r#""injury": "fatal", "events": [{{ "probability": 1 }}, {{ {event} }}]"#));
+    assert!(read(&event(r#""probability": 0.001"#)).is_ok());
+    let one = |text: &str, sentence: &str| refuses(&event(text), &format!("scenario 1, event 2: {sentence}"));
+    for chance in ["0", "-0.1", "1.001", "1e999", "1e-999", "\"1\"", "null"] {
+        let got = format!("“{chance}”");
+        one(
+            &format!(r#""probability": {chance}"#),
+            &format!("“probability” must be a number above 0 and no more than 1, got {got}"),
+        );
+    }
+    one(r#""probability": 1, "guess": false"#, "“guess” must be true or left out, got “false”");
+    let longer = "é".repeat(LONGEST_TEXT + 1);
+    one(&format!(r#""probability": 1, "happens": "{longer}""#), "“happens” has more than 4000 characters");
+    one(&format!(r#""probability": 1, "reason": "{longer}""#), "“reason” has more than 4000 characters");
+}
+
+#[test]
+fn more_scenarios_or_events_than_a_record_holds() {
+    let many = |n: usize| field(&format!("\"scenarios\": [{}]", vec![r#"{ "injury": "fatal" }"#; n].join(",")));
+    assert!(read(&many(MOST_SCENARIOS)).is_ok());
+    refuses(&many(MOST_SCENARIOS + 1), "there are more than 50 scenarios");
+    refuses(&many(100_000), "there are more than 50 scenarios");
+    let events = |n: usize| {
+        let events = vec![r#"{ "probability": 1 }"#; n].join(",");
+        scenario(&format!(r#""injury": "fatal", "events": [{events}]"#))
+    };
+    assert!(read(&events(MOST_EVENTS)).is_ok());
+    refuses(&events(MOST_EVENTS + 1), "scenario 1: there are more than 20 events");
 }

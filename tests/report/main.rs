@@ -7,6 +7,7 @@ mod origin;
 mod pictures;
 mod plug_face;
 mod reading;
+mod risk;
 
 use std::collections::BTreeMap;
 use std::fs;

@@ -7,10 +7,11 @@ use plugwary::words::report as words;
 use crate::{pages, records, shown};
 
 /// Headings in the order in which they have to stand.
-const ORDER: [&str; 10] = [
+const ORDER: [&str; 11] = [
     words::WHAT_IS_WRONG,
     words::BAD_SIGNS,
     words::COULD_NOT_BE_TOLD,
+    plugwary::words::risk::HEADING,
     words::ONLY_PRINT,
     words::NOBODY_LOOKED_AT,
     words::WHAT_IT_CLAIMS,

@@ -27,12 +27,13 @@ const OF_THE_LENGTH: [&str; 1] = ["earth-resistance-high"];
 
 /// Clauses that nothing decides by: they stand beside others in their tables, and `facts.rs` holds their values; or they grade what is
 /// decided already, and `tests/domain/risk.rs` holds them.
-const BESIDE_OTHERS: [&str; 13] = [
+const BESIDE_OTHERS: [&str; 14] = [
     "adiabatic::TABLES",
     "bs7671_shock::LOOP_0_4_S",
     "en50678::PROTECTIVE_CONDUCTOR",
     "eu_risk::MATRIX",
     "eu_risk::METHOD",
+    "eu_risk::PRISM",
     "eu_risk::SEVERITIES",
     "iec60228::TABLE_1",
     "iec60228::TABLE_2",

@@ -2,7 +2,7 @@
 //!
 //! Read in this order: [`shell`] runs programs, [`setup`] sees to it that they are there
 //! ([`debian`], [`toolchain`], [`tools`], [`browser`], [`python`], [`spark`]), [`release`] builds the app for [`serve`]
-//! to show ([`server`], [`site`]), [`stamp`] finishes each build, and [`verify`] runs every test there is.
+//! to show ([`server`], [`site`]), [`stamp`] finishes each build (the page of the [`study`], too), and [`verify`] runs every test there is.
 
 #![expect(clippy::print_stdout, reason = "what it prints is for the person at the terminal")]
 
@@ -22,6 +22,7 @@ pub mod site;
 pub mod spark;
 pub mod stamp;
 pub mod steps;
+pub mod study;
 pub mod toolchain;
 pub mod tools;
 pub mod verify;

@@ -9,7 +9,7 @@ use std::{
     process::ExitCode,
 };
 
-use crate::{Trouble, digest::Digest};
+use crate::{Trouble, digest::Digest, study};
 
 const WORKER: &str = "sw.js";
 const PAGE: &str = "index.html";
@@ -42,6 +42,7 @@ pub fn stamp(folder: &Path) -> Result<(), Trouble> {
     strip_scripts(folder)?;
     let version = version(folder)?;
     fill(&folder.join(PAGE), UNVERSIONED_PAGE, &UNVERSIONED_PAGE.replace("development", &version))?;
+    study::add(folder)?;
     let mut list = String::new();
     for file in files(folder)?.iter().filter(|file| is_part_of_app(file)) {
         let integrity = Digest::of(&read(&folder.join(file))?).to_integrity();
@@ -78,7 +79,8 @@ fn is_part_of_app(file: &str) -> bool {
 
 /// `trunk serve` puts a script into the page that reloads it after each build; the policy must let it run.
 fn allow_reloading(folder: &Path) -> Result<(), Trouble> {
-    fill(&folder.join(PAGE), POLICY, &format!("{POLICY} 'unsafe-inline'"))
+    fill(&folder.join(PAGE), POLICY, &format!("{POLICY} 'unsafe-inline'"))?;
+    study::add(folder)
 }
 
 /// Any change to any file, the worker included, makes another version.
@@ -136,7 +138,8 @@ mod tests {
     fn build(name: &str, style: &str) -> PathBuf {
         let folder = scratch::folder(&format!("stamp-{name}"));
         fs::create_dir_all(folder.join("icons")).unwrap();
-        let page = format!("<head>{UNVERSIONED_PAGE}<meta content=\"{POLICY}\">");
+        let script = "<script data-js=\"/app.js\" data-wasm=\"/app.wasm\"></script>";
+        let page = format!("<head>{UNVERSIONED_PAGE}<meta content=\"{POLICY}\">{script}");
         for (file, text) in [
             (PAGE, page.as_str()),
             (WORKER, &format!("{UNVERSIONED_WORKER}\n{NO_FILES}\n")),
@@ -157,7 +160,7 @@ mod tests {
         let folder = build("list", "p {}");
         stamp(&folder).unwrap();
         let worker = text(&folder, WORKER);
-        for file in [PAGE, "style.css", "icons/mark.svg"] {
+        for file in [PAGE, study::PAGE, "style.css", "icons/mark.svg"] {
             let integrity = Digest::of(&fs::read(folder.join(file)).unwrap()).to_integrity();
             assert!(worker.contains(&format!("  ['/{file}', '{integrity}'],\n")), "{worker}");
         }
@@ -183,7 +186,9 @@ mod tests {
         let worker = text(&folder, WORKER);
         let version = worker.strip_prefix("const BUILD = '").unwrap().split('\'').next().unwrap();
         assert_eq!(version.len(), 16);
-        assert!(text(&folder, PAGE).contains(&format!("content=\"{version}\"")));
+        for page in [PAGE, study::PAGE] {
+            assert!(text(&folder, page).contains(&format!("content=\"{version}\"")), "{page}");
+        }
     }
 
     #[test]
@@ -204,6 +209,8 @@ mod tests {
     fn only_builds_for_developers_may_run_scripts_of_the_page() {
         let folder = build("developer", "p {}");
         allow_reloading(&folder).unwrap();
-        assert!(text(&folder, PAGE).contains("script-src 'self' 'unsafe-inline'"));
+        for page in [PAGE, study::PAGE] {
+            assert!(text(&folder, page).contains("script-src 'self' 'unsafe-inline'"), "{page}");
+        }
     }
 }

@@ -25,7 +25,7 @@ const APP: [&str; 2] = ["--target", "wasm32-unknown-unknown"];
 const DENY: [&str; 3] = ["--", "-D", "warnings"];
 
 /// All steps, the quick ones first.
-pub const STEPS: [Step; 15] = [
+pub const STEPS: [Step; 16] = [
     Step { name: "lock", about: "the lock file is up to date", needs: &[], run: lock },
     Step { name: "fmt", about: "the code is laid out as rustfmt does it", needs: &[], run: fmt },
     Step { name: "lint-engine", about: "clippy on the engine and its tests", needs: &[], run: lint_engine },
@@ -80,6 +80,12 @@ pub const STEPS: [Step; 15] = [
         about: "stories with the built app on a phone-sized screen",
         needs: &[Piece::Toolchain, Piece::Browser, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt],
         run: stories,
+    },
+    Step {
+        name: "speed",
+        about: "how long a slowed-down browser takes to judge a whole examination; printed, not judged",
+        needs: &[Piece::Toolchain, Piece::Browser, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt],
+        run: speed,
     },
 ];
 
@@ -192,10 +198,20 @@ fn size(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn stories(bench: &Bench) -> Result<(), Trouble> {
+    run(&mut with_app(bench, &["test", "--package", "e2e"])?)
+}
+
+fn speed(bench: &Bench) -> Result<(), Trouble> {
+    run(&mut with_app(bench, &["run", "--quiet", "--package", "e2e", "--bin", "speed"])?)
+}
+
+/// Cargo, told where the built app and the browser are.
+fn with_app(bench: &Bench, words: &[&str]) -> Result<Command, Trouble> {
     let browser = bench.setup.browser().ok_or("no browser")?;
-    run(bench
-        .cargo(&[&["test", "--package", "e2e"]])
+    let mut command = bench.cargo(&[words]);
+    command
         .env("PLUGWARY_DIST", bench.site()?)
         .env("PLUGWARY_CHROMIUM", &browser.program)
-        .env("CHROMEDRIVER", &browser.driver))
+        .env("CHROMEDRIVER", &browser.driver);
+    Ok(command)
 }

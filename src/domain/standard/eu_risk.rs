@@ -6,17 +6,29 @@
 
 use super::{Clause, Provenance};
 use crate::domain::decision::Probability;
+use crate::domain::sample::Market::{GreatBritain, NorthernIreland};
 
 /// The method: scenario, severity, probability, level of risk, sensitivity.
-pub const METHOD: Clause = Clause::new("Delegated Regulation (EU) 2024/3173", "2024", "Annex II", Provenance::Read);
+pub const METHOD: Clause =
+    Clause::new("Delegated Regulation (EU) 2024/3173", "", "Annex II", Provenance::Read).only_in(NorthernIreland);
 
 /// What an injury of each severity is.
 pub const SEVERITIES: Clause =
-    Clause::new("Implementing Decision (EU) 2019/417", "2019", "Annex, Table 3", Provenance::Read);
+    Clause::new("Implementing Decision (EU) 2019/417", "", "Annex, Table 3", Provenance::Read).only_in(NorthernIreland);
 
 /// The level of risk of each severity and probability.
 pub const MATRIX: Clause =
-    Clause::new("Implementing Decision (EU) 2019/417", "2019", "Annex, Table 4", Provenance::MemoryHigh);
+    Clause::new("Implementing Decision (EU) 2019/417", "", "Annex, Table 4", Provenance::MemoryHigh)
+        .only_in(NorthernIreland);
+
+/// The same severities, bands and matrix, as Great Britain uses them: that they are the same was read, the cells are from memory.
+pub const PRISM: Clause = Clause::new(
+    "PRISM, the risk assessment method of the Office for Product Safety and Standards",
+    "October 2024",
+    "",
+    Provenance::MemoryHigh,
+)
+.only_in(GreatBritain);
 
 /// Severity of an injury (Table 3).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -34,7 +46,20 @@ pub enum Injury {
 impl Injury {
     /// Every severity, level 1 first.
     pub const ALL: [Self; 4] = [Self::FirstAid, Self::HospitalVisit, Self::HospitalStay, Self::Fatal];
+
+    /// The stable code.
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::FirstAid => "first-aid",
+            Self::HospitalVisit => "hospital-visit",
+            Self::HospitalStay => "hospital-stay",
+            Self::Fatal => "fatal",
+        }
+    }
 }
+
+/// Where the method is published, in whichever market; a file names what holds where the sample is sold.
+pub const SOURCES: [Clause; 4] = [METHOD, SEVERITIES, MATRIX, PRISM];
 
 /// Probability of an injury during the foreseeable lifetime of a product (Table 4, first column).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

@@ -29,6 +29,7 @@ pub mod iec60799;
 pub mod iec61008;
 pub mod iec62368_1;
 pub mod iet_code;
+pub mod iso13528;
 pub mod law_gb;
 pub mod law_ni;
 pub mod marks;

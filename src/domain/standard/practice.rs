@@ -52,6 +52,11 @@ pub fn test_leads() -> ElectricalResistance {
     ohms(0.3)
 }
 
+/// Where a display showed no path at all: no less than this, and no more is claimed. The line is ours.
+pub fn no_path() -> ElectricalResistance {
+    ohms(1e6)
+}
+
 /// What the clips of a four-wire meter add to a reading, give or take: nothing, or half a milliohm.
 pub fn four_wire_clips() -> Measured<ElectricalResistance> {
     Measured::new(ohms(0.0), ohms(0.000_5))

@@ -2,6 +2,7 @@
 
 mod axis;
 mod band;
+mod beside;
 mod cores;
 mod heat;
 mod pins;
@@ -33,6 +34,11 @@ pub fn of(finding: &Finding, view: &View) -> Vec<Picture> {
 /// The face of the plug with all of it that was measured; `None` where nothing was.
 pub fn plug_face(findings: &[Finding]) -> Option<Picture> {
     pins::draw(findings)
+}
+
+/// The faces of two plugs over each other, of a sample and of a known good; `None` where one of them was not measured.
+pub fn plug_faces(sample: &[Finding], known_good: &[Finding]) -> Option<Picture> {
+    beside::draw(sample, known_good)
 }
 
 /// Whether a finding is of the sizes that the face of the plug shows.

@@ -15,18 +15,18 @@ use crate::words::{measurand::measurand, number, reason};
 pub const CODES: [&str; 4] = ["pin-near-edge", "pin-width-off", "pin-thickness-off", "pin-spacing-off"];
 
 /// Pixels of a millimetre, where the plug is not too wide for it.
-const SCALE: f64 = 5.0;
+pub(super) const SCALE: f64 = 5.0;
 
 /// Room for the letters on each side, pixels.
-const MARGIN: f64 = 30.0;
+pub(super) const MARGIN: f64 = 30.0;
 
 /// What was measured, and what it is taken to be where it was not.
-struct Sizes<'a> {
-    values: Vec<(&'static str, &'a Evidence)>,
+pub(super) struct Sizes<'a> {
+    pub(super) values: Vec<(&'static str, &'a Evidence)>,
 }
 
 impl<'a> Sizes<'a> {
-    fn of(findings: &'a [Finding]) -> Self {
+    pub(super) fn of(findings: &'a [Finding]) -> Self {
         let on_face = findings.iter().filter(|finding| CODES.contains(&finding.code));
         let values =
             on_face.flat_map(|finding| finding.judgement.evidence.iter().map(|evidence| (finding.code, evidence)));
@@ -34,18 +34,25 @@ impl<'a> Sizes<'a> {
     }
 
     /// A measured size in millimetres.
-    fn measured(&self, id: &str) -> Option<f64> {
+    pub(super) fn measured(&self, id: &str) -> Option<f64> {
         let is_it =
             |(code, evidence): &&(&str, &Evidence)| evidence.question.map_or(*code, |question| question.id) == id;
         self.values.iter().find(is_it)?.1.value.in_unit(Unit::Millimetre).filter(|value| (0.0..100.0).contains(value))
     }
 
-    fn or_nominal(&self, id: &str, limit: &Limit<Length>) -> f64 {
+    pub(super) fn or_nominal(&self, id: &str, limit: &Limit<Length>) -> f64 {
         self.measured(id).unwrap_or_else(|| nominal(limit))
     }
 
+    /// Half way between line and neutral to the edge beside them, and to where a pin's outer side is.
+    pub(super) fn edge(&self) -> (f64, f64) {
+        let outer =
+            self.or_nominal("across-live-pins", &bs1363_1::pin_spacing()) / 2.0 + self.pin(Core::Neutral).0 / 2.0;
+        (outer + self.or_nominal("pin-near-edge", &bs1363_1::pin_to_edge()), outer)
+    }
+
     /// The size of a pin, across and up.
-    fn pin(&self, core: Core) -> (f64, f64) {
+    pub(super) fn pin(&self, core: Core) -> (f64, f64) {
         let thick = self.or_nominal("pin-thickness", &bs1363_1::pin_thickness());
         match core {
             Core::Earth => (thick, self.or_nominal("earth-pin-width", &bs1363_1::pin_width(core))),
@@ -55,7 +62,7 @@ impl<'a> Sizes<'a> {
 }
 
 /// The middle of a pin, millimetres right of and below the point half way between the pins of a plug as it should be.
-fn middle(core: Core, between_live: f64, to_earth: f64) -> (f64, f64) {
+pub(super) fn middle(core: Core, between_live: f64, to_earth: f64) -> (f64, f64) {
     // The lower pins stand where they should; a wrong distance shows at the earth pin.
     let low = low();
     match core {
@@ -80,8 +87,7 @@ pub fn draw(findings: &[Finding]) -> Option<Picture> {
     let between_live = sizes.or_nominal("across-live-pins", &bs1363_1::pin_spacing());
     let to_earth = sizes.or_nominal("earth-pin-to-far-side", &bs1363_1::pin_spacing());
     let least = nominal(&bs1363_1::pin_to_edge());
-    let outer = between_live / 2.0 + sizes.pin(Core::Neutral).0 / 2.0;
-    let edge = outer + sizes.or_nominal("pin-near-edge", &bs1363_1::pin_to_edge());
+    let (edge, outer) = sizes.edge();
     let half = edge.max(outer + least);
     let scale = SCALE.min((WIDEST - 2.0 * MARGIN) / (2.0 * half));
     let place = |(x, y): (f64, f64)| (WIDEST / 2.0 + scale * x, scale * (y + 23.0) + 6.0);
@@ -123,7 +129,7 @@ fn allowed(core: Core) -> [(f64, f64); 2] {
 }
 
 /// The plug's edge: beside the lower pins it stands where it was measured, elsewhere it is only usual.
-fn outline(edge: f64, place: impl Fn((f64, f64)) -> (f64, f64)) -> String {
+pub(super) fn outline(edge: f64, place: impl Fn((f64, f64)) -> (f64, f64)) -> String {
     let top = (edge * 0.75, -22.5);
     let corners = [
         (-top.0, top.1),

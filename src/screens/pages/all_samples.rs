@@ -1,14 +1,12 @@
-//! All samples on this device: search, open, begin a new one, take a file back.
+//! All samples on this device: search, open, begin a new one.
 
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 
 use crate::domain::assess::{RuleBook, assess};
-use crate::record::{self, Record};
-use crate::screens::platform::file;
+use crate::record::Record;
 use crate::screens::state::{Samples, Unreadable};
-use crate::screens::way::{Link, Way, Ways};
-use crate::words::{faults, mark, screens as words, verdict};
+use crate::screens::way::{Link, Way};
+use crate::words::{mark, screens as words, verdict};
 
 /// The page.
 #[component]
@@ -48,7 +46,7 @@ pub fn AllSamples() -> impl IntoView {
             }}
             <p><Link to=Way::About>{words::ABOUT}</Link></p>
             <div class="thumb">
-                <TakeBack />
+                <a href="/study.html#/take-in" class="aside" id="take-in">{words::TAKE_IN}</a>
                 <Link to=Way::NewSample class="decisive" id="start">{words::START_LOOKING}</Link>
             </div>
         </main>
@@ -89,34 +87,5 @@ fn UnreadableLine(
             <button class="aside" on:click=move |_| samples.save_unreadable(&one)>{words::SAVE_AS_IT_IS}</button>
             <button class="aside" on:click=move |_| samples.delete_unreadable(id.clone())>{words::DELETE_UNREADABLE}</button>
         </p>
-    }
-}
-
-/// Takes a file back.
-#[component]
-fn TakeBack() -> impl IntoView {
-    let samples = expect_context::<Samples>();
-    let ways = expect_context::<Ways>();
-    let picked = move |event: leptos::ev::Event| {
-        let Some(picked) = file::picked(&event).into_iter().next() else { return };
-        spawn_local(async move {
-            let text = match file::text(&picked).await {
-                Ok(text) => text,
-                Err(fault) => return samples.tell_text(faults::file(&fault)),
-            };
-            match record::from_file(&text) {
-                Ok(carried) => {
-                    let id = samples.take_back(carried);
-                    ways.go(Way::Sample(id));
-                }
-                Err(fault) => samples.tell_text(faults::taken_back(&fault)),
-            }
-        });
-    };
-    view! {
-        <label class="aside">
-            {words::TAKE_BACK}
-            <input type="file" id="take-back" accept=".html,.json,text/html,application/json" class="unseen" on:change=picked />
-        </label>
     }
 }

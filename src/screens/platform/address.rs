@@ -18,6 +18,19 @@ pub fn go(path: &str) {
     }
 }
 
+/// What stands behind the `#` of the address, with it; empty where nothing does.
+pub fn hash() -> String {
+    web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default()
+}
+
+/// Leaves for another page of the app, which is loaded anew.
+pub fn leave_for(path: &str) {
+    if let Some(window) = web_sys::window() {
+        // A browser that refuses stays where it is: nothing is lost.
+        let _ = window.location().assign(path);
+    }
+}
+
 /// Calls back when somebody goes back or forth in the browser's history.
 pub fn on_back(called: impl Fn() + 'static) {
     let called = Closure::<dyn Fn()>::new(called);

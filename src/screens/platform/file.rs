@@ -1,10 +1,11 @@
 //! Files that come in and go out.
 
+use std::ops::Range;
 use std::time::Duration;
 
 use js_sys::{Array, Object, Promise, Reflect, Uint8Array};
 use leptos::prelude::set_timeout;
-use wasm_bindgen::JsCast;
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, Event, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, Url};
 
@@ -13,6 +14,8 @@ use super::function;
 /// The most that is read into memory at once, in bytes.
 const AT_MOST: f64 = 64.0 * MEBIBYTE;
 const MEBIBYTE: f64 = 1024.0 * 1024.0;
+/// So many bytes of a large file are handed over to the browser at once.
+const PIECE: usize = 4 * 1024 * 1024;
 /// How long a browser may take to begin a download: the address of the data must live until then.
 const DOWNLOAD_BEGINS_WITHIN: Duration = Duration::from_secs(30);
 
@@ -57,6 +60,74 @@ impl Picked {
     /// Its content.
     pub(super) fn blob(&self) -> &Blob {
         &self.0
+    }
+
+    /// How many bytes it has.
+    pub fn size(&self) -> u64 {
+        whole(self.0.size())
+    }
+
+    /// Some of its bytes.
+    ///
+    /// # Errors
+    /// [`Fault::TooLarge`] for more than 64 MiB at once, [`Fault::Unreadable`] where the browser cannot read it.
+    pub async fn bytes(&self, span: Range<u64>) -> Result<Vec<u8>, Fault> {
+        let (start, end) = (place(span.start), place(span.end));
+        if end - start > AT_MOST {
+            return Err(Fault::TooLarge { mebibytes: (end - start) / MEBIBYTE });
+        }
+        let slice = self.0.slice_with_f64_and_f64(start, end).map_err(|_refused| Fault::Unreadable)?;
+        let buffer = JsFuture::from(slice.array_buffer()).await.map_err(|_refused| Fault::Unreadable)?;
+        Ok(Uint8Array::new(&buffer).to_vec())
+    }
+}
+
+/// A size as the browser tells it, which is a whole number below 2^53.
+#[expect(
+    clippy::as_conversions,
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "the number is whole and not negative"
+)]
+fn whole(size: f64) -> u64 {
+    size as u64
+}
+
+/// A place in a file as the browser wants it told.
+#[expect(clippy::as_conversions, clippy::cast_precision_loss, reason = "no file has 2^53 bytes")]
+fn place(at: u64) -> f64 {
+    at as f64
+}
+
+/// A large file in the making. What was added goes over to the browser, which keeps it where it has room.
+#[derive(Debug, Default)]
+pub struct Pieces {
+    /// What the browser has taken over.
+    taken: Array,
+    waiting: Vec<u8>,
+}
+
+impl Pieces {
+    /// Adds bytes at the end.
+    pub fn add(&mut self, bytes: &[u8]) {
+        self.waiting.extend_from_slice(bytes);
+        if self.waiting.len() > PIECE {
+            self.hand_over();
+        }
+    }
+
+    fn hand_over(&mut self) {
+        let bytes = Uint8Array::from(self.waiting.as_slice());
+        self.waiting.clear();
+        // Where the browser makes no blob of it, the bytes themselves do.
+        let piece = Blob::new_with_u8_array_sequence(&Array::of1(&bytes)).map_or(bytes.into(), JsValue::from);
+        self.taken.push(&piece);
+    }
+
+    /// The whole file.
+    pub fn finish(mut self) -> Content {
+        self.hand_over();
+        Content(self.taken)
     }
 }
 

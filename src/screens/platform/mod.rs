@@ -1,6 +1,7 @@
 //! Everything the screens ask of the browser, and nothing of the app: no module here knows a record or a sample.
 
 pub mod address;
+pub mod clipboard;
 pub mod clock;
 pub mod crash;
 pub mod file;

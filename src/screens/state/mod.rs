@@ -110,6 +110,11 @@ impl Samples {
         self.records.get()
     }
 
+    /// Every sample as it is now.
+    pub fn all_untracked(self) -> Vec<Record> {
+        self.records.get_untracked()
+    }
+
     /// One sample.
     pub fn get(self, id: &str) -> Option<Record> {
         self.records.with(|records| records.iter().find(|record| record.id == id).cloned())
@@ -145,8 +150,10 @@ impl Samples {
             origin,
             custody: Custody::default(),
             is_example: false,
+            is_known_good: false,
             examination: Examination::new(sample, equipment),
             photos: Vec::new(),
+            scenarios: Vec::new(),
         };
         let id = record.id.clone();
         settings::set_equipment(equipment);
@@ -201,7 +208,7 @@ impl Samples {
     /// Takes the last step back; after a restart, the last answer.
     pub fn undo(self, id: &str) {
         let step = self.steps.try_update(|steps| steps.get_mut(id).and_then(Vec::pop)).flatten();
-        self.update(id, |record| match step {
+        self.edit(id, |record| match step {
             Some(examination) => record.examination = examination,
             None => {
                 record.examination.answers.pop();
@@ -227,32 +234,22 @@ impl Samples {
     }
 
     /// Scales a picked photo down, strips it of everything but the picture, and attaches it.
-    pub fn attach_photo(self, id: String, question: &'static Question, target: Target, file: file::Picked) {
+    pub fn attach_photo(self, id: String, attached: Attached, file: file::Picked) {
         spawn_local(async move {
             let taken = match photo::take(&file).await {
                 Ok(taken) => taken,
                 Err(fault) => return self.tell_text(faults::photo(&fault)),
             };
-            let attached = Photo {
+            let photo = Photo {
                 sha256: taken.sha256.clone(),
                 media_type: taken.media_type.clone(),
                 width: taken.width,
                 height: taken.height,
                 taken: clock::now(),
-                attached: Attached::Answer { question: question.id, target },
+                attached,
             };
-            self.update_with_photo(&id, attached, taken.bytes);
+            self.update_with_photo(&id, photo, taken.bytes);
         });
-    }
-
-    /// Takes a file back: the photos first, so that no record is kept without them.
-    pub fn take_back(self, carried: record::Carried) -> String {
-        let record::Carried { record, photos } = carried;
-        let id = record.id.clone();
-        let json = record::write(&record);
-        self.show(&record);
-        self.write_of(&id, Write::TakeBack { id: id.clone(), json, photos });
-        id
     }
 
     fn forget_steps(self, id: &str) {
@@ -264,10 +261,11 @@ impl Samples {
     fn change(self, id: &str, change: impl FnOnce(&mut Examination)) {
         let Some(before) = self.get_untracked(id).map(|record| record.examination) else { return };
         self.steps.update(|steps| steps.entry(id.to_owned()).or_default().push(before));
-        self.update(id, |record| change(&mut record.examination));
+        self.edit(id, |record| change(&mut record.examination));
     }
 
-    fn update(self, id: &str, change: impl FnOnce(&mut Record)) {
+    /// Changes a sample in any way that leaves no step to be taken back.
+    pub fn edit(self, id: &str, change: impl FnOnce(&mut Record)) {
         if let Some(record) = self.update_unsaved(id, change) {
             self.save(&record, None);
         }
@@ -291,7 +289,8 @@ impl Samples {
             .flatten()
     }
 
-    fn get_untracked(self, id: &str) -> Option<Record> {
+    /// One sample, as it is now.
+    pub fn get_untracked(self, id: &str) -> Option<Record> {
         self.records.with_untracked(|records| records.iter().find(|record| record.id == id).cloned())
     }
 }

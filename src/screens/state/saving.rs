@@ -72,6 +72,43 @@ impl Samples {
         self.unreadable.set(unreadable);
     }
 
+    /// Keeps what a file carried: the photos first, so that no record is kept without them.
+    ///
+    /// # Errors
+    /// When it could not be kept; what was kept of its photos harms nothing.
+    pub async fn keep_carried(self, carried: record::Carried) -> Result<(), store::Fault> {
+        let record::Carried { record, photos } = carried;
+        for photo in &photos {
+            self.keep_photo(photo).await?;
+        }
+        self.keep_record(&record).await?;
+        self.show(&record);
+        tabs::tell_change();
+        Ok(())
+    }
+
+    /// Keeps a photo that came in.
+    ///
+    /// # Errors
+    /// When it could not be kept.
+    pub async fn keep_photo(self, photo: &record::CarriedPhoto) -> Result<(), store::Fault> {
+        self.database().await?.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await
+    }
+
+    /// Keeps a record that came in. No window shows it before it [reads again](Self::read_again).
+    ///
+    /// # Errors
+    /// When it could not be kept.
+    pub async fn keep_record(self, record: &Record) -> Result<(), store::Fault> {
+        self.database().await?.put(&record.id, &record::write(record)).await
+    }
+
+    /// Reads everything again after much came in, in all windows.
+    pub async fn read_again(self) {
+        self.load().await;
+        tabs::tell_change();
+    }
+
     fn take_in_drafts(self, kept: Vec<(String, String)>) {
         let is_known = |key: &str| {
             let id = Draft::sample_of(key);
@@ -123,6 +160,17 @@ impl Samples {
             }
         }
         photos
+    }
+
+    /// The bytes of one photo; one that is gone or damaged is told.
+    pub async fn photo_or_tell(self, photo: &Photo) -> Option<Vec<u8>> {
+        match self.photo(photo).await {
+            Ok(bytes) => bytes,
+            Err(fault) => {
+                self.tell_fault(&fault);
+                None
+            }
+        }
     }
 
     async fn photo(self, photo: &Photo) -> Result<Option<Vec<u8>>, store::Fault> {
@@ -197,12 +245,6 @@ impl Samples {
                 database.put_with_photo(&id, &json, &photo.sha256, &photo.media_type, &bytes).await
             }
             Write::PutDraft { at, typed } => database.put_draft(&at, &typed).await,
-            Write::TakeBack { id, json, photos } => {
-                for photo in photos {
-                    database.put_photo(&photo.sha256, &photo.media_type, &photo.bytes).await?;
-                }
-                database.put(&id, &json).await
-            }
         }
     }
 }
@@ -240,28 +282,9 @@ impl Writes {
 
 /// Something to be written into the store.
 pub(super) enum Write {
-    Delete {
-        id: String,
-    },
-    DeleteDraft {
-        at: String,
-    },
-    DeletePhotos {
-        names: Vec<String>,
-    },
-    Put {
-        id: String,
-        json: String,
-        photo: Option<(Photo, Vec<u8>)>,
-    },
-    PutDraft {
-        at: String,
-        typed: String,
-    },
-    /// The photos first, so that no record is kept without them.
-    TakeBack {
-        id: String,
-        json: String,
-        photos: Vec<record::CarriedPhoto>,
-    },
+    Delete { id: String },
+    DeleteDraft { at: String },
+    DeletePhotos { names: Vec<String> },
+    Put { id: String, json: String, photo: Option<(Photo, Vec<u8>)> },
+    PutDraft { at: String, typed: String },
 }

@@ -10,7 +10,7 @@ use crate::domain::question::{Question, Stage, Target};
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::view::View;
 use crate::domain::walk;
-use crate::record::Record;
+use crate::record::{Attached, Record};
 use crate::screens::platform::{self, scroll};
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way};
@@ -232,7 +232,7 @@ fn PhotoTool(
     let samples = expect_context::<Samples>();
     let picked = move |event: leptos::ev::Event| {
         for file in crate::screens::platform::file::picked(&event) {
-            samples.attach_photo(id.clone(), question, target, file);
+            samples.attach_photo(id.clone(), Attached::Answer { question: question.id, target }, file);
         }
     };
     view! {

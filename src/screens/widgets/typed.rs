@@ -3,9 +3,10 @@
 use leptos::prelude::*;
 
 use crate::domain::examination::Answer;
-use crate::domain::instrument::Instrument;
+use crate::domain::instrument::{Instrument, ReadWith};
 use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Printed, Question, Target};
+use crate::domain::reading::Reading;
 use crate::screens::state::Samples;
 use crate::store::{Draft, settings};
 use crate::words::{instrument, number, print, screens, typed};
@@ -35,31 +36,41 @@ pub fn ReadingField(
         _ => None,
     };
     let samples = expect_context::<Samples>();
+    let choices: Vec<ReadWith> = settings::own_instruments()
+        .into_iter()
+        .filter(|own| instruments.contains(&own.instrument))
+        .chain(instruments.iter().map(|&instrument| ReadWith { instrument, own: None }))
+        .collect();
     let begun = samples.draft(&id, question, target).unwrap_or_else(|| Draft {
         text: before.as_ref().map(|reading| reading.typed.clone()).unwrap_or_default(),
         unit: before.as_ref().map(|reading| reading.unit),
-        instrument: before.as_ref().map(|reading| reading.instrument),
+        read_with: before.as_ref().map(|reading| reading.read_with().key()).unwrap_or_default(),
     });
+    let known = choices.iter().find(|known| known.key() == begun.read_with).cloned();
+    // One that is not among one's own any more is still what it was read with.
+    let known = known.or_else(|| before.as_ref().map(Reading::read_with));
     let text = RwSignal::new(begun.text);
     let unit = RwSignal::new(begun.unit.or(units.first().copied()).unwrap_or(Unit::Ohm));
-    let with = RwSignal::new(begun.instrument.or_else(|| usual_instrument(question, instruments)));
+    let with = RwSignal::new(known.or_else(|| usual(question, &choices)));
     // What it was read with changes no digit: until it is named, the least exact stands in.
-    let stand_in = instruments.last().copied().unwrap_or(Instrument::HandMeter);
-    let parsed =
-        Memo::new(move |_| typed::parse_reading(&text.read(), kind, unit.get(), with.get().unwrap_or(stand_in)));
+    let stand_in = ReadWith { instrument: instruments.last().copied().unwrap_or(Instrument::HandMeter), own: None };
+    let parsed = Memo::new(move |_| {
+        let ReadWith { instrument, own } = with.get().unwrap_or_else(|| stand_in.clone());
+        typed::parse_reading(&text.read(), kind, unit.get(), instrument).map(|reading| Reading { own, ..reading })
+    });
     let is_unnamed = RwSignal::new(false);
     let put_down = move || {
         if let Ok(reading) = parsed.get_untracked() {
-            if with.get_untracked().is_none() {
+            if with.with_untracked(Option::is_none) {
                 return is_unnamed.set(true);
             }
-            settings::remember_instrument(question, reading.instrument);
+            settings::remember_read_with(question, reading.read_with().key());
             answer.run(Answer::Reading(reading));
         }
     };
     let keep = move || {
-        let draft =
-            Draft { text: text.get_untracked(), unit: Some(unit.get_untracked()), instrument: with.get_untracked() };
+        let read_with = with.with_untracked(|with| with.as_ref().map(ReadWith::key).unwrap_or_default());
+        let draft = Draft { text: text.get_untracked(), unit: Some(unit.get_untracked()), read_with };
         samples.keep_draft(&id, question, target, draft);
     };
     let (keep, tapped) = (keep.clone(), keep);
@@ -76,7 +87,7 @@ pub fn ReadingField(
     };
     let said = move || {
         match parsed.get() {
-        Ok(_) if is_unnamed.get() && with.get().is_none() => {
+        Ok(_) if is_unnamed.get() && with.with(Option::is_none) => {
             view! { <p class="problem" role="alert">{screens::NAME_INSTRUMENT}</p> }.into_any()
         }
         Ok(reading) => view! { <p class="said-back">{number::reading(&reading)}</p> }.into_any(),
@@ -117,31 +128,36 @@ pub fn ReadingField(
             </span>
         </div>
         {said}
-        <InstrumentChoice instruments with tapped />
+        <InstrumentChoice instruments choices with tapped />
         <button class="answer decisive" data-answer="put-down" on:click=move |_| put_down()>{screens::PUT_DOWN}</button>
     }
 }
 
-/// The instruments to name; where there is a choice, none is named until somebody does.
+/// The instruments to name, one's own first; where there is a choice, none is named until somebody does.
 #[component]
 fn InstrumentChoice(
-    /// The instruments.
+    /// The types.
     instruments: &'static [Instrument],
+    /// What may be named.
+    choices: Vec<ReadWith>,
     /// The one that is named.
-    with: RwSignal<Option<Instrument>>,
+    with: RwSignal<Option<ReadWith>>,
     /// Called after one was named.
     tapped: Callback<()>,
 ) -> impl IntoView {
-    let words = instruments
-        .iter()
-        .map(|&known| {
-            let name = move |_| {
-                with.set(Some(known));
+    let words = choices
+        .into_iter()
+        .map(|choice| {
+            let (key, name) = (choice.key(), instrument::read_with(&choice));
+            let choice = StoredValue::new(choice);
+            let is_named = move || with.with(|with| choice.with_value(|choice| with.as_ref() == Some(choice)));
+            let put = move |_| {
+                with.set(Some(choice.get_value()));
                 tapped.run(());
             };
             view! {
-                <button class="unit" data-instrument=known.code() aria-pressed=move || (with.get() == Some(known)).to_string() on:click=name>
-                    {instrument::name(known)}
+                <button class="unit" data-instrument=key aria-pressed=move || is_named().to_string() on:click=put>
+                    {name}
                 </button>
             }
         })
@@ -150,16 +166,17 @@ fn InstrumentChoice(
         <p class="with">
             <span>{screens::READ_WITH}</span>
             {words}
+            <a href="/study.html#/instruments" class="small">{screens::OWN_INSTRUMENT}</a>
         </p>
         {instrument::hint(instruments).map(|hint| view! { <p class="small">{hint}</p> })}
     }
 }
 
-/// The instrument to begin with: the only one there is, or the one this question was answered with before.
-fn usual_instrument(question: &Question, instruments: &'static [Instrument]) -> Option<Instrument> {
-    match instruments {
-        [only] => Some(*only),
-        _ => settings::instrument(question).filter(|known| instruments.contains(known)),
+/// What to begin with: the only one there is, or the one this question was answered with before.
+fn usual(question: &Question, choices: &[ReadWith]) -> Option<ReadWith> {
+    match choices {
+        [only] => Some(only.clone()),
+        _ => settings::read_with(question).and_then(|key| choices.iter().find(|known| known.key() == key).cloned()),
     }
 }
 

@@ -27,7 +27,10 @@ fn more_than_and_less_than_grant_the_doubt_of_length_and_room() {
 /// heat of a parked car are rooms.
 #[test]
 fn a_room_nobody_stands_in_was_not_read() {
-    #[expect(clippy::redundant_closure_for_method_calls, reason = "the method's own path binds one lifetime, the closure any")]
+    #[expect(
+        clippy::redundant_closure_for_method_calls,
+        reason = "the method's own path binds one lifetime, the closure any"
+    )]
     let room = |celsius: f64| {
         let bench = cores(piece(10.0), [130.0; 3], FourWireMeter);
         let reading = (celsius, 0.1, Unit::DegreeCelsius);

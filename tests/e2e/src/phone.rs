@@ -121,6 +121,14 @@ impl Phone {
         self.develop("Emulation.setDeviceMetricsOverride", size).await
     }
 
+    /// Slows the processor of the page down so many times; once is as it is.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn slow_down(&self, times: u32) -> Result<()> {
+        self.develop("Emulation.setCPUThrottlingRate", json!({ "rate": times })).await
+    }
+
     /// Runs this script before anything else on every page from now on.
     ///
     /// # Errors

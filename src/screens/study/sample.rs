@@ -1,0 +1,34 @@
+//! What can be done with one sample once it has been looked at.
+
+use leptos::prelude::*;
+
+use super::way::Room;
+use crate::domain::assess::{RuleBook, assess};
+use crate::record::Record;
+use crate::screens::way::Way;
+use crate::words::{custody, risk, screens, study as words, verdict};
+
+/// The page.
+pub fn afterwards(record: Memo<Record>) -> AnyView {
+    let id = record.with_untracked(|record| record.id.clone());
+    let judged = move || {
+        let assessment = record.with(|record| assess(&record.examination, &RuleBook::CURRENT));
+        view! {
+            <p class="verdict-word">{verdict::headline(&assessment)}</p>
+            <p>{verdict::reach(&assessment)}</p>
+        }
+    };
+    let ways = [
+        (Way::File(id.clone()).path(), screens::MAKE_FILE),
+        (Room::Letters(id.clone()).href(), words::LETTERS),
+        (Room::Origin(id.clone()).href(), custody::HEADING),
+        (Room::Risk(id.clone()).href(), risk::HEADING),
+        (Room::Compare(id).href(), words::COMPARE),
+    ];
+    let ways = ways.map(|(to, name)| view! { <li><a href=to>{name}</a></li> });
+    view! {
+        {judged}
+        <ul class="rooms">{ways.into_iter().collect_view()}</ul>
+    }
+    .into_any()
+}

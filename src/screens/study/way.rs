@@ -1,0 +1,57 @@
+//! The addresses of the study. They stand behind the `#` of one page, so that any host can serve them, and a plain link leads to each.
+
+/// The page of the study.
+const PAGE: &str = "/study.html#";
+
+/// An address of the study.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Room {
+    /// Looking at a file that somebody brought.
+    TakeIn,
+    /// All samples, sorted out, and the archive.
+    Collection,
+    /// Somebody's own instruments.
+    Instruments,
+    /// What can be done with one sample, by id.
+    Sample(String),
+    /// Where it came from.
+    Origin(String),
+    /// How grave it is for people.
+    Risk(String),
+    /// The letters about it.
+    Letters(String),
+    /// It beside a known good.
+    Compare(String),
+}
+
+impl Room {
+    /// The address for a link.
+    pub fn href(&self) -> String {
+        let place = match self {
+            Self::TakeIn => "/take-in".to_owned(),
+            Self::Collection => "/samples".to_owned(),
+            Self::Instruments => "/instruments".to_owned(),
+            Self::Sample(id) => format!("/sample/{id}"),
+            Self::Origin(id) => format!("/sample/{id}/origin"),
+            Self::Risk(id) => format!("/sample/{id}/risk"),
+            Self::Letters(id) => format!("/sample/{id}/letters"),
+            Self::Compare(id) => format!("/sample/{id}/compare"),
+        };
+        format!("{PAGE}{place}")
+    }
+
+    /// The room that a `#` leads to; an unknown one leads to where files are taken in.
+    pub fn of_hash(hash: &str) -> Self {
+        let parts: Vec<&str> = hash.trim_start_matches('#').split('/').filter(|part| !part.is_empty()).collect();
+        match parts.as_slice() {
+            ["samples"] => Self::Collection,
+            ["instruments"] => Self::Instruments,
+            ["sample", id] => Self::Sample((*id).to_owned()),
+            ["sample", id, "origin"] => Self::Origin((*id).to_owned()),
+            ["sample", id, "risk"] => Self::Risk((*id).to_owned()),
+            ["sample", id, "letters"] => Self::Letters((*id).to_owned()),
+            ["sample", id, "compare"] => Self::Compare((*id).to_owned()),
+            _ => Self::TakeIn,
+        }
+    }
+}
