@@ -83,7 +83,8 @@ fn an_archive_cut_short_anywhere_is_refused_in_a_sentence() {
 fn a_changed_byte_is_refused_or_changes_nothing() {
     let archive = small();
     let whole = unpacked(&archive).expect("it is taken back");
-    for at in 0..archive.len() {
+    // Every byte of the list, and one in seven of what it lists.
+    for at in (0..archive.len()).filter(|at| at % 7 == 0 || at + 800 > archive.len()) {
         let mut changed = archive.clone();
         changed[at] ^= 0x40;
         // A date, a version or an attribute may be any; a file under another name is not ours.

@@ -3,6 +3,7 @@
 #![expect(clippy::expect_used, reason = "a test that cannot find its words must stop")]
 
 mod bars;
+mod many;
 mod moments;
 mod places;
 mod refusals;

@@ -3,9 +3,14 @@
 Prints the largest difference of each quantity beside what is allowed, and fails where one is larger, or where nothing was compared.
 """
 
+import base64
+import csv
+import hashlib
+import io
 import json
 import math
 import sys
+import zipfile
 from collections import defaultdict
 
 import GTC
@@ -82,6 +87,34 @@ def four_correlated(line):
     return against_gtc(line["of"], line["found"], a / b * (c - d), THIRD_ORDER_CORRELATED)
 
 
+def normalised_error(line):
+    sample, reference = (GTC.ureal(*pair) for pair in line["inputs"])
+    difference, found = sample - reference, line["found"]
+    # The readings are of the size of 10 mm: their last digits are those of the difference.
+    yield f"{line['of']}: difference", abs(found["value"] - difference.x), 10 * ROUNDING
+    yield f"{line['of']}: doubt", relative(found["u"], difference.u), ROUNDING * 1e3
+    expected = abs(difference.x) / (2 * difference.u)
+    yield f"{line['of']}: the two as one", abs(found["normalised"] - expected), ROUNDING * 1e3
+    yield f"{line['of']}: whether they differ", int(found["differs"] != (expected > 1)), 0
+
+
+def archive(line):
+    """The zip file and its tables, as Python's own library reads them."""
+    with zipfile.ZipFile(io.BytesIO(base64.b64decode(line["zip"]))) as zipped:
+        yield "archive: files with a wrong checksum", int(zipped.testzip() is not None), 0
+        found = {name: hashlib.sha256(zipped.read(name)).hexdigest() for name in zipped.namelist()}
+        tables = {name: zipped.read(name).decode() for name in found if name.endswith(".csv")}
+    files = {name: digest for name, digest in found.items() if "/" in name}
+    yield "archive: files that are not what was put in", len(files.items() ^ line["files"].items()), 0
+    yield "archive: names beside them", len({*tables, "readme.txt"} ^ (found.keys() - files.keys())), 0
+    yield "archive: tables", abs(len(tables) - 3), 0
+    for name, text in tables.items():
+        head, *rows = csv.reader(io.StringIO(text, newline=""), strict=True)
+        yield "archive: rows that are too short or too long", sum(len(row) != len(head) for row in rows), 0
+        if name == "index.csv":
+            yield "archive: samples in the table", abs(len(rows) - line["samples"]), 0
+
+
 def conformance(line):
     known = norm(line["value"], line["u"])
     above, below = known.sf(line["low"]), known.cdf(line["high"])
@@ -149,6 +182,8 @@ def warmth(line):
 
 
 COMPARISONS = {
+    "archive": archive,
+    "normalised error": normalised_error,
     "core over length": core_over_length,
     "cores joined": cores_joined,
     "three inputs": three_inputs,
