@@ -45,7 +45,7 @@ fn make(path: &str) -> Result<(), Box<dyn Error>> {
         for at in 0..PHOTOS_EACH {
             let bytes = noise(number * PHOTOS_EACH + at);
             record.photos.push(Photo {
-                sha256: Sha256::digest(&bytes).iter().map(|byte| format!("{byte:02x}")).collect(),
+                sha256: Sha256::digest(&bytes).iter().fold(String::new(), |digits, byte| format!("{digits}{byte:02x}")),
                 media_type: "image/jpeg".to_owned(),
                 width: 1600,
                 height: 1200,

@@ -19,11 +19,11 @@ fn words(words: &str) -> Filter {
 
 fn shelf() -> Shelf {
     let mut first = record(1, "White Lead", &[("fuse-in-the-holder", Answer::One("empty"))]);
-    first.examination.sample.number = "2026-014".to_owned();
-    first.origin = " Saturday market, stall by the bridge ".to_owned();
+    "2026-014".clone_into(&mut first.examination.sample.number);
+    " Saturday market, stall by the bridge ".clone_into(&mut first.origin);
     let mut second = record(2, "Grey lead", &[("flex-print", Answer::Printed("H05VV-F 3G1.25 ÄRGER".to_owned()))]);
     second.examination.sample.kind = Kind::CordSet;
-    second.origin = "parcel".to_owned();
+    "parcel".clone_into(&mut second.origin);
     Shelf::of([first, second, record(3, "", &[])])
 }
 

@@ -26,16 +26,24 @@ struct Crafted<'a> {
 
 impl<'a> Crafted<'a> {
     fn stored(name: &'a [u8], bytes: &'a [u8]) -> Self {
-        let length = u32::try_from(bytes.len()).expect("it is short");
+        let length = long(bytes.len());
         Self { name, bytes, method: 0, flags: 0, packed: length, size: length, offset: None }
     }
+}
+
+fn long(number: usize) -> u32 {
+    u32::try_from(number).expect("it is short")
+}
+
+fn short(number: usize) -> [u8; 2] {
+    u16::try_from(number).expect("it is short").to_le_bytes()
 }
 
 fn crafted(files: &[Crafted]) -> Vec<u8> {
     let (mut archive, mut list) = (Vec::new(), Vec::new());
     for file in files {
         let crc = crc32fast::hash(file.bytes);
-        let offset = file.offset.unwrap_or(archive.len() as u32);
+        let offset = file.offset.unwrap_or(long(archive.len()));
         let mut common = Vec::new();
         for number in [20, file.flags, file.method, 0, 0x21] {
             common.extend(number.to_le_bytes());
@@ -43,7 +51,7 @@ fn crafted(files: &[Crafted]) -> Vec<u8> {
         for number in [crc, file.packed, file.size] {
             common.extend(number.to_le_bytes());
         }
-        common.extend((file.name.len() as u16).to_le_bytes());
+        common.extend(short(file.name.len()));
         common.extend([0, 0]);
         archive.extend(b"PK\x03\x04");
         archive.extend(&common);
@@ -55,12 +63,12 @@ fn crafted(files: &[Crafted]) -> Vec<u8> {
         list.extend(offset.to_le_bytes());
         list.extend(file.name);
     }
-    let at = archive.len() as u32;
+    let at = archive.len();
     archive.extend(&list);
     archive.extend(b"PK\x05\x06\0\0\0\0");
-    archive.extend([(files.len() as u16).to_le_bytes(), (files.len() as u16).to_le_bytes()].concat());
-    archive.extend((list.len() as u32).to_le_bytes());
-    archive.extend(at.to_le_bytes());
+    archive.extend([short(files.len()), short(files.len())].concat());
+    archive.extend(long(list.len()).to_le_bytes());
+    archive.extend(long(at).to_le_bytes());
     archive.extend([0, 0]);
     archive
 }
@@ -97,7 +105,7 @@ fn a_changed_byte_is_refused_or_changes_nothing() {
 
 #[test]
 fn what_is_no_archive_is_refused() {
-    for bytes in [&b""[..], b"PK", b"PK\x05\x06", &[0; 100], &[b'P'; 70_000]] {
+    for bytes in [&b""[..], b"PK", b"PK\x05\x06", &[0; 100], &vec![b'P'; 70_000]] {
         assert_eq!(listed(bytes).map(|listing| listing.others), Err(ArchiveFault::NoDirectory));
     }
 }
@@ -159,7 +167,7 @@ fn a_size_that_no_file_has_is_refused_before_anything_is_unpacked() {
 fn bytes_that_unpack_to_more_than_the_list_says_are_damaged() {
     let name = photo_name();
     let bomb = miniz_oxide::deflate::compress_to_vec(&vec![0; 10_000_000], 9);
-    let packed = u32::try_from(bomb.len()).expect("it is short");
+    let packed = long(bomb.len());
     let file = Crafted { method: 8, packed, size: 1000, ..Crafted::stored(&name, &bomb) };
     let archive = crafted(&[file]);
     let entry = listed(&archive).expect("the list is sound").entries.remove(0);
@@ -175,7 +183,7 @@ fn a_wrong_checksum_and_a_locked_file_are_refused() {
     let entry = listed(&archive).expect("the list is sound").entries.remove(0);
     assert_eq!(opened(&archive, &entry), Err(ArchiveFault::EntryDamaged(entry.name.clone())));
     for (flags, method) in [(1, 0), (0, 12), (0x2000, 0)] {
-        let locked = Crafted { flags, method, ..Crafted::stored(&name, b"bytes") };
+        let locked = Crafted { method, flags, ..Crafted::stored(&name, b"bytes") };
         assert_eq!(listed(&crafted(&[locked])), Err(ArchiveFault::EntryLocked(entry.name.clone())));
     }
 }
@@ -207,7 +215,8 @@ fn a_list_that_says_more_or_less_than_there_is_is_refused() {
     let mut large = archive.clone();
     large[end + 8..end + 12].fill(0xff);
     assert_eq!(listed(&large), Err(ArchiveFault::TooLarge));
-    let directory = plugwary::archive::directory(&archive, archive.len() as u64).expect("the list is there");
+    let directory = plugwary::archive::directory(&archive, u64::try_from(archive.len()).expect("it is short"))
+        .expect("the list is there");
     assert_eq!(entries(&directory, b""), Err(ArchiveFault::DirectoryDamaged));
 }
 

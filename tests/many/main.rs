@@ -70,9 +70,9 @@ fn record(number: u8, title: &str, answers: &[(&str, Answer)]) -> Record {
     let text = r#"{"format":"plugwary-examination","version":1,"equipment":"eyes","sample":{"kind":"extension-lead","market":"great-britain"}}"#;
     let mut record = read(text).expect("it is an examination");
     record.id = format!("{number:032x}");
-    record.examination.sample.title = title.to_owned();
-    record.begun = "2026-11-24T10:00:00Z".to_owned();
-    record.changed = "2026-11-24T10:30:00Z".to_owned();
+    title.clone_into(&mut record.examination.sample.title);
+    "2026-11-24T10:00:00Z".clone_into(&mut record.begun);
+    "2026-11-24T10:30:00Z".clone_into(&mut record.changed);
     for (id, answer) in answers {
         record.examination.record(question(id), Target::Sample, answer.clone());
     }

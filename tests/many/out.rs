@@ -9,7 +9,7 @@ use plugwary::record::{Record, write};
 use proptest::prelude::*;
 use rawzip::{CompressionMethod, ZipArchive};
 
-use crate::zip::{packed, photographed, unpacked};
+use crate::zip::{digest, packed, photographed, unpacked};
 use crate::{Shelf, cases, record};
 
 /// What somebody else's reader makes of an archive: bytes by name, each with its checksum verified.
@@ -35,8 +35,8 @@ fn read_by_others(archive: &[u8]) -> BTreeMap<String, Vec<u8>> {
 fn all() -> (Vec<Record>, Vec<(plugwary::record::Photo, Vec<u8>)>) {
     let photos = vec![photographed(1, 3000), photographed(2, 70_000), photographed(3, 1)];
     let mut records: Vec<Record> = cases().into_values().collect();
-    for (at, record) in records.iter_mut().enumerate() {
-        record.photos = vec![photos[at % 3].0.clone()];
+    for (record, (photo, _)) in records.iter_mut().zip(photos.iter().cycle()) {
+        record.photos = vec![photo.clone()];
     }
     (records, photos)
 }
@@ -117,7 +117,7 @@ proptest! {
         photo in proptest::collection::vec(any::<u8>(), 0..300),
     ) {
         let (mut entry, _) = photographed(0, 0);
-        entry.sha256 = { use sha2::Digest; sha2::Sha256::digest(&photo).iter().map(|byte| format!("{byte:02x}")).collect() };
+        entry.sha256 = digest(&photo);
         let mut records: Vec<Record> = texts.iter().zip(0_u8..).map(|(text, at)| record(at, text, &[])).collect();
         if let Some(first) = records.first_mut() {
             first.photos = vec![entry.clone()];

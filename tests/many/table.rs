@@ -32,8 +32,8 @@ fn read(text: &str) -> Vec<Vec<String>> {
 
 #[track_caller]
 fn cell<'a>(rows: &'a [Vec<String>], row: usize, column: &str) -> &'a str {
-    let at = rows[0].iter().position(|head| head == column).expect("the column is there");
-    &rows[row][at]
+    let at = rows.first().and_then(|heads| heads.iter().position(|head| head == column));
+    rows.get(row).zip(at).and_then(|(row, at)| row.get(at)).expect("the row has this column")
 }
 
 #[test]
@@ -77,8 +77,8 @@ fn a_reading_stands_with_its_unit_its_doubt_its_outcome_and_its_limit() {
 #[test]
 fn what_somebody_typed_is_neither_a_formula_nor_lost() {
     let mut record = record(1, "=cmd|' /C calc'!A0", &[]);
-    record.origin = "<b>stall</b>, \"cheap\"\r\n\u{202e}left".to_owned();
-    record.examination.sample.number = "-1+1".to_owned();
+    "<b>stall</b>, \"cheap\"\r\n\u{202e}left".clone_into(&mut record.origin);
+    "-1+1".clone_into(&mut record.examination.sample.number);
     let shelf = Shelf::of([record]);
     let rows = read(&csv(Table::Samples, &shelf.seen()));
     assert_eq!(cell(&rows, 1, "title"), "'=cmd|' /C calc'!A0");

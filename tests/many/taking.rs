@@ -88,7 +88,7 @@ fn the_one_beside_may_go_on_and_is_still_not_overwritten() {
     taken(&mut device, &theirs);
     let beside = device.values_mut().find(|record| record.id != ours.id).expect("theirs is kept");
     beside.examination.record(question("fuse-in-the-holder"), Target::Sample, Answer::One("unmarked"));
-    beside.changed = "2026-11-24T11:00:00.000Z".to_owned();
+    "2026-11-24T11:00:00.000Z".clone_into(&mut beside.changed);
     assert_eq!(taken(&mut device, &theirs), Fate::Less);
     assert_eq!(device.len(), 2);
 }
@@ -97,10 +97,10 @@ fn the_one_beside_may_go_on_and_is_still_not_overwritten() {
 fn without_a_clock_that_both_share_nothing_is_left_out_or_replaced() {
     for clock in ["", "2026-11-24T10:05:00+01:00"] {
         let mut theirs = at(5, &[FUSE]);
-        theirs.changed = clock.to_owned();
+        clock.clone_into(&mut theirs.changed);
         assert_eq!(taken(&mut device(&[at(1, &[FUSE, PATTERN])]), &theirs), Fate::Beside);
         let mut theirs = at(5, &[FUSE, PATTERN]);
-        theirs.changed = clock.to_owned();
+        clock.clone_into(&mut theirs.changed);
         assert_eq!(taken(&mut device(&[at(1, &[FUSE])]), &theirs), Fate::Beside);
     }
 }
@@ -108,8 +108,8 @@ fn without_a_clock_that_both_share_nothing_is_left_out_or_replaced() {
 #[test]
 fn another_name_origin_or_mark_counts_as_something_said() {
     let change: [fn(&mut Record); 4] = [
-        |record| record.origin = "parcel".to_owned(),
-        |record| record.examination.sample.title = "grey".to_owned(),
+        |record| "parcel".clone_into(&mut record.origin),
+        |record| "grey".clone_into(&mut record.examination.sample.title),
         |record| record.is_known_good = true,
         |record| record.begun = String::new(),
     ];
@@ -119,7 +119,7 @@ fn another_name_origin_or_mark_counts_as_something_said() {
         assert_eq!(taken(&mut device(&[at(1, &[FUSE])]), &theirs), Fate::Beside);
     }
     let mut theirs = at(5, &[FUSE]);
-    theirs.edition = "2026-12".to_owned();
+    "2026-12".clone_into(&mut theirs.edition);
     assert_eq!(taken(&mut device(&[at(1, &[FUSE])]), &theirs), Fate::Less);
 }
 

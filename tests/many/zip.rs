@@ -10,11 +10,10 @@ use crate::Shelf;
 
 /// Bytes for a photo, invented, and its entry in a record.
 pub fn photographed(seed: u8, length: usize) -> (Photo, Vec<u8>) {
-    let bytes: Vec<u8> = (0..length).map(|at| seed.wrapping_mul(31).wrapping_add((at % 251) as u8)).collect();
-    let sha256 = Sha256::digest(&bytes).iter().map(|byte| format!("{byte:02x}")).collect();
+    let bytes: Vec<u8> = (0..251).cycle().take(length).map(|at: u8| seed.wrapping_mul(31).wrapping_add(at)).collect();
     let photo = Photo {
-        sha256,
-        media_type: if seed % 2 == 0 { "image/jpeg" } else { "image/webp" }.to_owned(),
+        sha256: digest(&bytes),
+        media_type: if seed.is_multiple_of(2) { "image/jpeg" } else { "image/webp" }.to_owned(),
         width: 4,
         height: 3,
         taken: "2026-11-24T10:15:00Z".to_owned(),
@@ -22,6 +21,11 @@ pub fn photographed(seed: u8, length: usize) -> (Photo, Vec<u8>) {
         target: plugwary::domain::question::Target::Sample,
     };
     (photo, bytes)
+}
+
+/// SHA-256 in hexadecimal digits.
+pub fn digest(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().fold(String::new(), |digits, byte| format!("{digits}{byte:02x}"))
 }
 
 /// An archive of these, with these photos.
@@ -43,12 +47,12 @@ pub fn packed(records: &[Record], photos: &[(Photo, Vec<u8>)]) -> Vec<u8> {
 
 fn slice(archive: &[u8], from: u64, to: u64) -> &[u8] {
     let place = |at: u64| usize::try_from(at).expect("a place in memory").min(archive.len());
-    &archive[place(from)..place(to)]
+    archive.get(place(from)..place(to)).unwrap_or_default()
 }
 
 /// What an archive lists.
 pub fn listed(archive: &[u8]) -> Result<Listing, ArchiveFault> {
-    let size = archive.len() as u64;
+    let size = u64::try_from(archive.len()).expect("it is in memory");
     let directory = directory(slice(archive, size - tail_length(size), size), size)?;
     entries(&directory, slice(archive, directory.offset, directory.offset + directory.length))
 }

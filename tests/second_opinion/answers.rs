@@ -149,7 +149,8 @@ fn archive() -> Value {
         fs::read_dir(folder).into_iter().flatten().flatten().filter_map(|case| fs::read_to_string(case.path()).ok());
     let mut records: Vec<Record> = texts.filter_map(|text| read(&text).ok()).collect();
     records.sort_by(|one, other| one.id.cmp(&other.id));
-    let digest = |bytes: &[u8]| Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect::<String>();
+    let digest =
+        |bytes: &[u8]| Sha256::digest(bytes).iter().fold(String::new(), |digits, byte| format!("{digits}{byte:02x}"));
     let (mut packer, mut archive, mut files) = (Packer::new(), Vec::new(), serde_json::Map::new());
     let mut put = |bytes: Result<Vec<u8>, ArchiveFault>| {
         archive.extend(bytes.unwrap_or_else(|fault| unreachable!("{fault}")));
