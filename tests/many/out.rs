@@ -9,7 +9,7 @@ use plugwary::record::{Record, write};
 use proptest::prelude::*;
 use rawzip::{CompressionMethod, ZipArchive};
 
-use crate::zip::{digest, packed, photographed, unpacked};
+use crate::zip::{digest, listed, packed, photographed, unpacked};
 use crate::{Shelf, cases, record};
 
 /// What somebody else's reader makes of an archive: bytes by name, each with its checksum verified.
@@ -68,7 +68,11 @@ fn what_went_out_comes_back() {
     let (records, photos) = all();
     let (back, carried) = unpacked(&packed(&records, &photos)).expect("it is taken back");
     assert_eq!(back, records);
+    let listing = listed(&packed(&records, &photos)).expect("its list is sound");
+    assert_eq!(listing.examinations().count(), records.len());
+    assert_eq!(listing.photo(&photographed(9, 9).0), None);
     for (photo, bytes) in &photos {
+        assert_eq!(listing.photo(photo).map(|entry| entry.name.clone()), Some(Name::of_photo(photo)));
         let found = carried.iter().find(|carried| carried.sha256 == photo.sha256).expect("the photo is there");
         assert_eq!((&found.media_type, &found.bytes), (&photo.media_type, bytes));
     }

@@ -1,4 +1,5 @@
-//! Prints the engine's answers to generated questions, one JSON line each, for `compare.py` to hold against other people's libraries.
+//! Prints the engine's answers to generated questions, one JSON line each, for `compare.py` to hold against other people's libraries, and an
+//! archive for it to open.
 //!
 //! The questions are the same at every run. Each line names what was asked, the inputs and the engine's answers, all in base units.
 

@@ -1,4 +1,4 @@
-"""Holds the engine's answers (JSON lines on standard input) against other people's libraries.
+"""Holds the engine's answers (JSON lines on standard input) and an archive against other people's libraries.
 
 Prints the largest difference of each quantity beside what is allowed, and fails where one is larger, or where nothing was compared.
 """
@@ -90,11 +90,10 @@ def four_correlated(line):
 def normalised_error(line):
     sample, reference = (GTC.ureal(*pair) for pair in line["inputs"])
     difference, found = sample - reference, line["found"]
-    # The readings are of the size of 10 mm: their last digits are those of the difference.
-    yield f"{line['of']}: difference", abs(found["value"] - difference.x), 10 * ROUNDING
-    yield f"{line['of']}: doubt", relative(found["u"], difference.u), ROUNDING * 1e3
+    yield f"{line['of']}: difference", abs(found["value"] - difference.x), ROUNDING
+    yield f"{line['of']}: doubt", relative(found["u"], difference.u), ROUNDING
     expected = abs(difference.x) / (2 * difference.u)
-    yield f"{line['of']}: the two as one", abs(found["normalised"] - expected), ROUNDING * 1e3
+    yield f"{line['of']}: the two as one", abs(found["normalised"] - expected), ROUNDING
     yield f"{line['of']}: whether they differ", int(found["differs"] != (expected > 1)), 0
 
 
