@@ -3,6 +3,7 @@
 use super::zip::{CENTRAL, END, MOST};
 use super::{ArchiveFault, Entry, Name};
 use crate::domain::order::greatest_first;
+use crate::record::Photo;
 
 /// The end record without its comment (APPNOTE 4.3.16).
 const END_LENGTH: u64 = 22;
@@ -27,6 +28,19 @@ pub struct Listing {
     pub entries: Vec<Entry>,
     /// How many others there are; they are never looked at.
     pub others: usize,
+}
+
+impl Listing {
+    /// Every examination, in the order of the list.
+    pub fn examinations(&self) -> impl Iterator<Item = &Entry> {
+        self.entries.iter().filter(|entry| matches!(entry.name, Name::Examination(_)))
+    }
+
+    /// The file of a photo that an examination speaks of; `None` where it was not packed.
+    pub fn photo(&self, photo: &Photo) -> Option<&Entry> {
+        let is_it = |entry: &&Entry| matches!(&entry.name, Name::Photo(sha256, _) if *sha256 == photo.sha256);
+        self.entries.iter().find(is_it)
+    }
 }
 
 /// Little-endian numbers one after the other.

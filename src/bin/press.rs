@@ -133,6 +133,8 @@ fn secret(key: &[u8]) -> Result<[u8; 32], Error> {
 
 fn text(page: &[u8]) -> Result<&str, Error> {
     str::from_utf8(page).ok().ok_or_else(|| Error::new("a page must be text"))
+}
+
 /// Judges a record anew so many times, and gives the verdict line: for measuring how long that takes.
 ///
 /// # Errors

@@ -5,7 +5,7 @@ use std::io::{self, Read, Seek, SeekFrom};
 use std::ops::Range;
 
 use super::texts::one_too_many;
-use crate::archive::{ArchiveFault, Entry, Name, directory, entries, examination, tail_length};
+use crate::archive::{ArchiveFault, Entry, directory, entries, examination, tail_length};
 use crate::record::Record;
 
 /// What a zip file begins with: its first file, or its end where it has none (APPNOTE 4.3.7 and 4.3.16).
@@ -38,8 +38,7 @@ impl Archive {
         let tail = self.bytes(size - tail_length(size)..size)?;
         let directory = directory(&tail, size).map_err(said)?;
         let list = self.bytes(directory.offset..directory.offset + directory.length)?;
-        let mut found = entries(&directory, &list).map_err(said)?.entries;
-        found.retain(|entry| matches!(entry.name, Name::Examination(_)));
+        let found: Vec<Entry> = entries(&directory, &list).map_err(said)?.examinations().cloned().collect();
         if found.is_empty() { Err(said(ArchiveFault::Empty)) } else { Ok(found) }
     }
 

@@ -85,10 +85,10 @@ pub fn sentence(compared: &Compared, kind: Kind) -> String {
         Likeness::Same => format!("The same in both. {}", said(compared.sample)),
         Likeness::Other => both(&said(compared.sample), &said(compared.reference)),
         Likeness::OnlySample => {
-            format!("Nobody could tell it of the known good. Of the sample: {}", said(compared.sample))
+            format!("Told of the sample only: {}", said(compared.sample))
         }
         Likeness::OnlyReference => {
-            format!("Nobody could tell it of the sample. Of the known good: {}", said(compared.reference))
+            format!("Told of the known good only: {}", said(compared.reference))
         }
     }
 }

@@ -12,6 +12,7 @@ use std::thread;
 use plugwary::record::{judged_line, read, write};
 use plugwary::report::page;
 
+mod archive;
 mod bounds;
 mod check;
 mod many;

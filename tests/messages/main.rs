@@ -4,6 +4,7 @@
 
 mod bars;
 mod letters;
+mod many;
 mod moments;
 mod places;
 mod refusals;

@@ -2,6 +2,7 @@
 
 #![expect(clippy::expect_used, reason = "a test that cannot read its cases must stop")]
 
+mod beside;
 mod order;
 mod origin;
 mod pictures;

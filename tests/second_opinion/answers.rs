@@ -1,20 +1,33 @@
-//! Prints the engine's answers to generated questions, one JSON line each, for `compare.py` to hold against other people's libraries.
+//! Prints the engine's answers to generated questions, one JSON line each, for `compare.py` to hold against other people's libraries, and an
+//! archive for it to open.
 //!
 //! The questions are the same at every run. Each line names what was asked, the inputs and the engine's answers, all in base units.
 
 #![expect(clippy::print_stdout, reason = "what it prints is its result")]
 
+use std::fs;
+use std::path::Path;
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use plugwary::archive::{ArchiveFault, Name, Packer};
+use plugwary::collection::Seen;
+use plugwary::domain::assess::{RuleBook, assess};
+use plugwary::domain::comparison::{Gap, Readings, between};
 use plugwary::domain::decision::Limit;
+use plugwary::domain::instrument::{Accuracy, Instrument, OwnInstrument};
 use plugwary::domain::physics::conductor::{at_20, joined, per_length};
 use plugwary::domain::physics::heating::{LoadedFlex, Steady};
 use plugwary::domain::quantity::{
-    ElectricalResistance, Length, Measurand, ThermodynamicTemperature, amperes, degrees_celsius, metres, millimetres,
-    ohms, ohms_per_kilometre,
+    Amount, ElectricalResistance, Length, Measurand, ThermodynamicTemperature, Unit, amperes, degrees_celsius, metres,
+    millimetres, ohms, ohms_per_kilometre,
 };
+use plugwary::domain::question::Target;
+use plugwary::domain::reading::{Reading, Shown};
 use plugwary::domain::standard::gtin::{self, gtin_check_digit};
 use plugwary::domain::standard::iec60287::StillAir;
 use plugwary::domain::uncertainty::{Correlation, Measured, combine_correlated, combine3};
-use plugwary::record;
+use plugwary::record::{self, Photo, Record, read, write};
 use plugwary::report::page_sealed_by;
 use plugwary::seal::{PublicKey, attach, fingerprint, sign, statement};
 use proptest::array::{uniform3, uniform4, uniform32};
@@ -23,6 +36,7 @@ use proptest::sample::select;
 use proptest::strategy::{Strategy, ValueTree};
 use proptest::test_runner::TestRunner;
 use serde_json::{Value, json};
+use sha2::{Digest, Sha256};
 use uom::si::f64::TemperatureInterval;
 use uom::si::linear_power_density::watt_per_meter;
 use uom::si::temperature_interval::kelvin;
@@ -48,6 +62,7 @@ fn main() {
             check_digit(&mut runner),
             loss(&mut runner),
             warmth(&mut runner),
+            normalised_error(&mut runner),
         ];
         for line in lines {
             println!("{line}");
@@ -56,6 +71,7 @@ fn main() {
     for _ in 0..SEALS {
         println!("{}", sealed(&mut runner));
     }
+    println!("{}", archive());
 }
 
 fn draw<S: Strategy>(runner: &mut TestRunner, from: S) -> S::Value {
@@ -110,6 +126,67 @@ fn four_correlated(runner: &mut TestRunner) -> Value {
     let found: Measured<ElectricalResistance> =
         combine_correlated(measured, |i, j| Correlation::new(of_pair(i, j)), |[a, b, c, d]| a / b * (c - d));
     json!({ "of": "four correlated inputs", "inputs": inputs, "factors": factors, "found": answer(&found) })
+}
+
+/// Two readings held against each other.
+fn normalised_error(runner: &mut TestRunner) -> Value {
+    let inputs = [(); 2].map(|()| (draw(runner, 10.0..10.2), draw(runner, 0.01..0.1)));
+    let [one, other] = inputs.map(|(value, u)| Reading {
+        shown: Shown::Value(Amount::new(value, Unit::Millimetre)),
+        step: Amount::new(0.0, Unit::Millimetre),
+        unit: Unit::Millimetre,
+        instrument: Instrument::DigitalCalliper,
+        own: Some(OwnInstrument {
+            name: String::new(),
+            accuracy: Accuracy { of_reading: 0.0, digits: 0.0, fixed: (u * f64::sqrt(3.0), Unit::Millimetre) },
+        }),
+        typed: String::new(),
+    });
+    let found = match between(&one, &other) {
+        Readings::Numbers(found) => Some(json!({
+            "value": found.difference.difference_in(Unit::Millimetre),
+            "u": found.u.difference_in(Unit::Millimetre),
+            "normalised": found.normalised.value(),
+            "differs": found.gap == Gap::Beyond,
+        })),
+        Readings::Ranges(_) => None,
+    };
+    json!({ "of": "normalised error", "inputs": inputs, "found": found })
+}
+
+/// An archive of all cases, with two photos.
+fn archive() -> Value {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/examinations/cases");
+    let texts =
+        fs::read_dir(folder).into_iter().flatten().flatten().filter_map(|case| fs::read_to_string(case.path()).ok());
+    let mut records: Vec<Record> = texts.filter_map(|text| read(&text).ok()).collect();
+    records.sort_by(|one, other| one.id.cmp(&other.id));
+    let digest =
+        |bytes: &[u8]| Sha256::digest(bytes).iter().fold(String::new(), |digits, byte| format!("{digits}{byte:02x}"));
+    let (mut packer, mut archive, mut files) = (Packer::new(), Vec::new(), serde_json::Map::new());
+    let mut put = |bytes: Result<Vec<u8>, ArchiveFault>| {
+        archive.extend(bytes.unwrap_or_else(|fault| unreachable!("{fault}")));
+    };
+    for (record, media_type) in records.iter_mut().zip(["image/jpeg", "image/webp"].into_iter().cycle()) {
+        let bytes = record.id.repeat(100).into_bytes();
+        let photo = Photo {
+            sha256: digest(&bytes),
+            media_type: media_type.to_owned(),
+            width: 4,
+            height: 3,
+            taken: record.changed.clone(),
+            question: "plug-pattern",
+            target: Target::Sample,
+        };
+        files.insert(Name::of_photo(&photo).to_string(), photo.sha256.clone().into());
+        put(packer.photo(&photo, &bytes));
+        record.photos = vec![photo];
+        let assessment = assess(&record.examination, &RuleBook::CURRENT);
+        put(packer.examination(Seen { record, assessment: &assessment }));
+        files.insert(format!("examinations/{}.json", record.id), digest(write(record).as_bytes()).into());
+    }
+    put(packer.finish());
+    json!({ "of": "archive", "zip": STANDARD.encode(&archive), "files": files, "samples": records.len() })
 }
 
 /// The probability of keeping a limit, out to ten standard uncertainties.

@@ -1,13 +1,16 @@
-"""Holds the engine's answers (JSON lines on standard input) against other people's libraries.
+"""Holds the engine's answers (JSON lines on standard input) and an archive against other people's libraries.
 
 Prints the largest difference of each quantity beside what is allowed, and fails where one is larger, or where nothing was compared.
 """
 
 import base64
+import csv
 import hashlib
+import io
 import json
 import math
 import sys
+import zipfile
 from collections import defaultdict
 
 import GTC
@@ -84,6 +87,33 @@ def four_correlated(line):
             GTC.set_correlation(line["factors"][i] * line["factors"][j], one, inputs[j])
     a, b, c, d = inputs
     return against_gtc(line["of"], line["found"], a / b * (c - d), THIRD_ORDER_CORRELATED)
+
+
+def normalised_error(line):
+    sample, reference = (GTC.ureal(*pair) for pair in line["inputs"])
+    difference, found = sample - reference, line["found"]
+    yield f"{line['of']}: difference", abs(found["value"] - difference.x), ROUNDING
+    yield f"{line['of']}: doubt", relative(found["u"], difference.u), ROUNDING
+    expected = abs(difference.x) / (2 * difference.u)
+    yield f"{line['of']}: the two as one", abs(found["normalised"] - expected), ROUNDING
+    yield f"{line['of']}: whether they differ", int(found["differs"] != (expected > 1)), 0
+
+
+def archive(line):
+    """The zip file and its tables, as Python's own library reads them."""
+    with zipfile.ZipFile(io.BytesIO(base64.b64decode(line["zip"]))) as zipped:
+        yield "archive: files with a wrong checksum", int(zipped.testzip() is not None), 0
+        found = {name: hashlib.sha256(zipped.read(name)).hexdigest() for name in zipped.namelist()}
+        tables = {name: zipped.read(name).decode() for name in found if name.endswith(".csv")}
+    files = {name: digest for name, digest in found.items() if "/" in name}
+    yield "archive: files that are not what was put in", len(files.items() ^ line["files"].items()), 0
+    yield "archive: names beside them", len({*tables, "readme.txt"} ^ (found.keys() - files.keys())), 0
+    yield "archive: tables", abs(len(tables) - 3), 0
+    for name, text in tables.items():
+        head, *rows = csv.reader(io.StringIO(text, newline=""), strict=True)
+        yield "archive: rows that are too short or too long", sum(len(row) != len(head) for row in rows), 0
+        if name == "index.csv":
+            yield "archive: samples in the table", abs(len(rows) - line["samples"]), 0
 
 
 def conformance(line):
@@ -184,6 +214,8 @@ def seal(line):
 
 
 COMPARISONS = {
+    "archive": archive,
+    "normalised error": normalised_error,
     "core over length": core_over_length,
     "cores joined": cores_joined,
     "three inputs": three_inputs,

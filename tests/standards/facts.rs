@@ -6,7 +6,8 @@ use plugwary::domain::quantity::{amperes, metres, millimetres, ohms, square_mill
 use plugwary::domain::standard::adiabatic::{Melts, Withstand};
 use plugwary::domain::standard::cord_type::RatedVoltage;
 use plugwary::domain::standard::{
-    Provenance, awg, bs1362, bs7671_shock, en50678, gtin, hd361, iec60228, iec60320, iec60335_1, iec60479, marks,
+    Provenance, awg, bs1362, bs7671_shock, en50678, gtin, hd361, iec60228, iec60320, iec60335_1, iec60479, iso13528,
+    marks, practice,
 };
 use uom::si::ratio::ratio;
 
@@ -31,6 +32,19 @@ fn a_weak_memory_decides_nothing() {
 fn gates_of_a_fuse_are_as_printed() {
     assert_eq!(bs1362::GATES_OF_3_A, [(9.0, 0.02, 80.0), (20.0, 0.0, 0.1), (30.0, 0.0, 0.03)]);
     assert_eq!(bs1362::GATES_OF_13_A, [(30.0, 1.0, 400.0), (50.0, 0.1, 20.0), (100.0, 0.01, 0.2)]);
+}
+
+/// ISO 13528 (read in secondary copies): beyond 1, a difference is more than the doubt of both results explains.
+#[test]
+fn the_line_of_the_normalised_error_is_one() {
+    near(iso13528::LINE, 1.0, 0.0);
+    assert_eq!(iso13528::NORMALISED_ERROR.provenance, Provenance::Read);
+}
+
+/// Ours: what a display without a number is taken to be at least, where two are compared.
+#[test]
+fn no_path_is_a_megohm_or_more() {
+    assert_eq!(practice::no_path(), ohms(1_000_000.0));
 }
 
 /// BS 1362 (read): 1.9 times its rating opens a fuse, 5.7 A and 24.7 A.
