@@ -19,6 +19,16 @@ pub fn file(fault: &impl Display) -> String {
     format!("That did not work: {fault}.")
 }
 
+/// A file could not be looked at.
+pub fn not_checked(fault: &impl Display) -> String {
+    format!("Whether the file was changed could not be looked at: {fault}.")
+}
+
+/// What a file carries could not be kept.
+pub fn not_kept(fault: &impl Display) -> String {
+    format!("Not kept: {fault}. The file itself is as it was.")
+}
+
 /// A custody entry could not be added.
 pub fn not_added(fault: &impl Display) -> String {
     format!("The entry was not added: {fault}.")

@@ -13,6 +13,10 @@ pub const START_LOOKING: &str = "Start looking";
 pub const CARRY_ON_LOOKING: &str = "Carry on looking";
 /// Leads to where files are looked at and taken in.
 pub const TAKE_IN: &str = "Open a saved file";
+/// Leads to all samples together.
+pub const COLLECTION: &str = "Sort, compare, back up all samples";
+/// Leads to what can be done with a sample afterwards.
+pub const AFTERWARDS: &str = "Letters, where it came from, how grave it is, beside a known good";
 /// Label of the search field.
 pub const SEARCH: &str = "Search all samples";
 /// Nothing matches the search.
@@ -90,7 +94,7 @@ pub const MAKING_FILE: &str = "Making the file…";
 /// Saves the bare examination.
 pub const SAVE_JSON: &str = "Save the examination alone (JSON)";
 /// Said of the file.
-pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back.";
+pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back. It is sealed with this device’s own key: a later change shows.";
 /// Offered when a newer edition waits.
 pub const NEWER_EDITION: &str = "A newer edition of the app is here.";
 /// Takes the newer edition.
@@ -149,7 +153,7 @@ pub const OWN_INSTRUMENT: &str = "my own…";
 /// Label of the choice of instrument.
 pub const READ_WITH: &str = "read with";
 /// Unfolds what is seldom wanted.
-pub const MORE: &str = "more: look next, what nobody looked at, delete";
+pub const MORE: &str = "more: look next, letters, what nobody looked at, delete";
 /// Offered with the advice to stop.
 pub const STOP_HERE: &str = "Stop here: make the file";
 

@@ -11,7 +11,13 @@ pub const AFTERWARDS: &str = "Afterwards";
 /// Heading of where files are looked at.
 pub const TAKE_IN: &str = "Look at a saved file";
 /// What that does.
-pub const TAKE_IN_IS: &str = "Pick a file that this app has made, or an examination alone. You see what it says first; nothing is kept before you say so.";
+pub const TAKE_IN_IS: &str = "Pick a file that this app has made, or an examination alone. You see first whether it was changed since it was sealed, and what it says; nothing is kept before you say so.";
+/// Said while a file is looked at.
+pub const LOOKING: &str = "Looking at the file…";
+/// Heading of what the look at the seal found.
+pub const WAS_IT_CHANGED: &str = "Was it changed?";
+/// Heading of what a file says.
+pub const WHAT_IT_SAYS: &str = "What it says, judged today";
 /// Picks a file.
 pub const PICK: &str = "Pick a file";
 /// Keeps what the file carries.
@@ -37,8 +43,6 @@ pub fn differs(here: &str, file: &str) -> String {
     )
 }
 
-/// Leads to all samples, sorted out and put together.
-pub const COLLECTION: &str = "Sort out, compare, take everything along";
 /// Leads to the comparison.
 pub const COMPARE: &str = "Beside a known good";
 /// Leads to the letters.
@@ -140,6 +144,13 @@ pub fn progress(done: usize, of: usize) -> String {
 pub fn reminder(n: usize) -> String {
     format!(
         "{n} samples are new or were changed since the last archive: if this device is lost, so are they. A browser may also clear what it keeps for a page."
+    )
+}
+
+/// Names the key of this device.
+pub fn this_device(fingerprint: &str) -> String {
+    format!(
+        "Files made on this device are sealed with its own key, {fingerprint}. It was made here, and says nothing about who you are. Tell it to the receiver by another way than the file."
     )
 }
 

@@ -44,7 +44,10 @@ pub fn AllSamples() -> impl IntoView {
                 };
                 view! { <p class="small">{text}</p> }
             }}
-            <p><Link to=Way::About>{words::ABOUT}</Link></p>
+            <p class="way">
+                <a href="/study.html#/samples" id="collection">{words::COLLECTION}</a>
+                <Link to=Way::About>{words::ABOUT}</Link>
+            </p>
             <div class="thumb">
                 <a href="/study.html#/take-in" class="aside" id="take-in">{words::TAKE_IN}</a>
                 <Link to=Way::NewSample class="decisive" id="start">{words::START_LOOKING}</Link>

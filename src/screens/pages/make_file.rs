@@ -26,6 +26,7 @@ pub fn MakeFile(
 ) -> impl IntoView {
     let samples = expect_context::<Samples>();
     let back = Way::Sample(id.clone());
+    let study = format!("/study.html#/sample/{id}");
     let found = Memo::new(move |_| samples.get(&id));
     let is_making = RwSignal::new(false);
     let hand_on = move |form: Form, way: HandOn| {
@@ -63,6 +64,7 @@ pub fn MakeFile(
                 })
             }}
             <p>{words::FILE_IS}</p>
+            <p><a href=study id="afterwards">{words::AFTERWARDS}</a></p>
             <p class="small" role="status">{move || is_making.get().then_some(words::MAKING_FILE)}</p>
             <div class="thumb column">
                 <button class="decisive" id="share" disabled=is_making on:click=move |_| hand_on(Form::Page, HandOn::Share)>{words::SHARE}</button>

@@ -101,6 +101,7 @@ fn More(
     let ways = expect_context::<Ways>();
     let id = record.with_untracked(|record| record.id.clone());
     let experience = StoredValue::new(samples.experience(&id));
+    let study = format!("/study.html#/sample/{id}");
     let delete = move |_| {
         samples.delete(&id);
         ways.go(Way::AllSamples);
@@ -126,6 +127,7 @@ fn More(
                         .collect_view()
                 })
             }}
+            <p><a href=study id="afterwards">{words::AFTERWARDS}</a></p>
             <button class="aside" id="delete" on:click=delete>{words::DELETE}</button>
         </details>
     }

@@ -146,17 +146,12 @@ pub fn picked(event: &Event) -> Vec<Picked> {
     files.unwrap_or_default()
 }
 
-/// The text of a file.
+/// All bytes of a file.
 ///
 /// # Errors
 /// [`Fault::TooLarge`] over 64 MiB, [`Fault::Unreadable`] where the browser cannot read it.
-pub async fn text(picked: &Picked) -> Result<String, Fault> {
-    let size = picked.0.size();
-    if size > AT_MOST {
-        return Err(Fault::TooLarge { mebibytes: size / MEBIBYTE });
-    }
-    let text = JsFuture::from(picked.0.text()).await;
-    text.ok().and_then(|text| text.as_string()).ok_or(Fault::Unreadable)
+pub async fn bytes(picked: &Picked) -> Result<Vec<u8>, Fault> {
+    picked.bytes(0..picked.size()).await
 }
 
 /// Saves a file where the browser keeps its downloads.

@@ -1,10 +1,12 @@
 //! What can be done with one sample once it has been looked at.
 
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 use super::way::Room;
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::Record;
+use crate::screens::platform::press;
 use crate::screens::way::Way;
 use crate::words::{custody, risk, screens, study as words, verdict};
 
@@ -26,9 +28,16 @@ pub fn afterwards(record: Memo<Record>) -> AnyView {
         (Room::Compare(id).href(), words::COMPARE),
     ];
     let ways = ways.map(|(to, name)| view! { <li><a href=to>{name}</a></li> });
+    let key = RwSignal::new(String::new());
+    spawn_local(async move {
+        if let Ok(fingerprint) = press::fingerprint().await {
+            let _ = key.try_set(words::this_device(&fingerprint));
+        }
+    });
     view! {
         {judged}
         <ul class="rooms">{ways.into_iter().collect_view()}</ul>
+        <p class="small" id="device-key">{key}</p>
     }
     .into_any()
 }

@@ -1,10 +1,11 @@
-//! Looking at a file that somebody brought, and keeping what it carries.
+//! Looking at a file that somebody brought: whether it was changed, what it says today, and keeping what it carries.
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::{self, Carried, Record};
+use crate::screens::platform::press::{self, Found};
 use crate::screens::platform::{address, file, ids};
 use crate::screens::state::Samples;
 use crate::screens::way::Way;
@@ -14,19 +15,29 @@ use crate::words::{faults, mark, study as words, verdict};
 #[component]
 pub fn TakeIn() -> impl IntoView {
     let samples = expect_context::<Samples>();
-    let looked_at = RwSignal::new_local(None::<Carried>);
+    let found = RwSignal::new(None::<Found>);
+    let carried = RwSignal::new_local(None::<Carried>);
+    let is_looking = RwSignal::new(false);
     let picked = move |event: leptos::ev::Event| {
         let Some(picked) = file::picked(&event).into_iter().next() else { return };
-        looked_at.set(None);
+        found.set(None);
+        carried.set(None);
+        is_looking.set(true);
         spawn_local(async move {
-            let text = match file::text(&picked).await {
-                Ok(text) => text,
-                Err(fault) => return samples.tell_text(faults::file(&fault)),
-            };
-            match record::from_file(&text) {
-                Ok(carried) => looked_at.set(Some(carried)),
-                Err(fault) => samples.tell_text(faults::taken_back(&fault)),
+            match file::bytes(&picked).await {
+                Ok(bytes) => {
+                    match press::check(&bytes).await {
+                        Ok(looked) => found.set(Some(looked)),
+                        Err(fault) => samples.tell_text(faults::not_checked(&fault)),
+                    }
+                    match record::from_file(&String::from_utf8_lossy(&bytes)) {
+                        Ok(brought) => carried.set(Some(brought)),
+                        Err(fault) => samples.tell_text(faults::taken_back(&fault)),
+                    }
+                }
+                Err(fault) => samples.tell_text(faults::file(&fault)),
             }
+            is_looking.set(false);
         });
     };
     view! {
@@ -34,7 +45,9 @@ pub fn TakeIn() -> impl IntoView {
             <p class="way"><a href=Way::AllSamples.path()>{words::START}</a></p>
             <h1>{words::TAKE_IN}</h1>
             <p>{words::TAKE_IN_IS}</p>
-            {move || looked_at.get().map(|carried| view! { <Brought carried /> })}
+            <p class="small" role="status">{move || is_looking.get().then_some(words::LOOKING)}</p>
+            {move || found.get().map(|found| view! { <Unchanged found /> })}
+            {move || carried.get().map(|carried| view! { <Brought carried /> })}
             <div class="thumb">
                 <label class="decisive quiet">
                     {words::PICK}
@@ -42,6 +55,29 @@ pub fn TakeIn() -> impl IntoView {
                 </label>
             </div>
         </main>
+    }
+}
+
+/// Whether the file is as it was sealed, and what judging it again found.
+#[component]
+fn Unchanged(
+    /// What the look found.
+    found: Found,
+) -> impl IntoView {
+    let bar = match found.state.as_str() {
+        "untouched" => "thin",
+        "not-sealed" => "empty",
+        "newer-seal" => "dotted",
+        _ => "solid",
+    };
+    let mut said = found.said.into_iter();
+    let first = said.next().map(|first| view! { <p class=format!("said bar-{bar}")><b>{first}</b></p> });
+    view! {
+        <section id="seal" data-seal=found.state>
+            <h2>{words::WAS_IT_CHANGED}</h2>
+            {first}
+            {said.map(|said| view! { <p class="small">{said}</p> }).collect_view()}
+        </section>
     }
 }
 
@@ -60,7 +96,7 @@ fn Brought(
             let way = Way::Sample(carried.record.id.clone());
             match samples.keep_carried(carried).await {
                 Ok(()) => address::leave_for(&way.path()),
-                Err(fault) => samples.tell_text(faults::store(&fault)),
+                Err(fault) => samples.tell_text(faults::not_kept(&fault)),
             }
         });
     };
@@ -85,6 +121,7 @@ fn Brought(
     };
     view! {
         <section class="brought">
+            <h2>{words::WHAT_IT_SAYS}</h2>
             <p class="subject">{mark::subject(&record)}</p>
             <p class="verdict-word">{verdict::headline(&assessment)}</p>
             <p>{verdict::reach(&assessment)}</p>
