@@ -5,7 +5,7 @@ use std::{fs, path::PathBuf};
 use anyhow::{Context as _, Result, bail, ensure};
 use serde_json::{Value, json};
 
-use crate::phone::Phone;
+use crate::{phone::Phone, processes::largest_tab};
 
 impl Phone {
     /// The value of an expression, or of the promise it gives, in the page.
@@ -82,6 +82,14 @@ impl Phone {
             wanted.cloned().with_context(|| format!("no file that ends with {ending} among {files:?}"))
         })
         .await
+    }
+
+    /// The most memory, in bytes, that any one tab has taken so far.
+    ///
+    /// # Errors
+    /// When the system does not tell.
+    pub fn largest_tab(&self) -> Result<u64> {
+        largest_tab(&self.storage().profile()).context("no tab is found among the processes")
     }
 
     /// Takes a picture of the screen, named without its `.png`.

@@ -78,6 +78,14 @@ impl Phone {
         self.patience = time;
     }
 
+    /// Lets what is run in the page take this long from now on.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn allow_scripts(&self, time: Duration) -> Result<()> {
+        Ok(self.browser()?.set_script_timeout(time).await?)
+    }
+
     /// What stays when the browser is gone.
     pub fn storage(&self) -> &Storage {
         &self.storage

@@ -1,4 +1,5 @@
-//! Ends a browser the way a phone does when it needs the memory: at once and without a word.
+//! The browser's processes: how much memory its tabs took, and their end the way a phone makes it when it needs the memory, at once and
+//! without a word.
 
 use std::{
     collections::BTreeSet,
@@ -31,6 +32,19 @@ pub fn kill_browser(profile: &Path) -> Result<()> {
         ensure!(start.elapsed() < PATIENCE, "the browser with {} cannot be killed", profile.display());
         thread::sleep(Duration::from_millis(10));
     }
+}
+
+/// The most memory, in bytes, that any one tab of the browser with this profile has taken so far.
+pub fn largest_tab(profile: &Path) -> Option<u64> {
+    let peak = |process: Pid| {
+        let folder = Path::new("/proc").join(process.as_raw_nonzero().to_string());
+        let words = fs::read_to_string(folder.join("cmdline")).ok()?;
+        let state = fs::read_to_string(folder.join("status")).ok()?;
+        let peak = state.lines().find_map(|line| line.strip_prefix("VmHWM:"))?;
+        let kibibytes: u64 = peak.trim().strip_suffix(" kB")?.parse().ok()?;
+        words.contains("--type=renderer").then_some(1024 * kibibytes)
+    };
+    processes_with(profile).into_iter().filter_map(peak).max()
 }
 
 /// The processes that were given this profile on their command line, and all that descend from them.

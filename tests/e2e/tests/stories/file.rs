@@ -64,7 +64,12 @@ async fn file_taken_back_on_another_phone_says_the_same_as_the_native_command() 
     let other = Phone::fresh("file-taken-back").await?;
     other.goto(&host.origin()).await?;
     other.wait_until(RUNNING).await?;
+    other.tap("#take-in").await?;
+    other.wait_for_text("h1", "Look at a saved file").await?;
     other.choose_file("#take-back", &file).await?;
+    other.wait_for("#seal[data-seal=untouched]").await?;
+    other.screenshot("looked-at").await?;
+    other.tap("#keep").await?;
     other.wait_for(".verdict").await?;
     assert_eq!(verdict(&other).await?, decided);
     assert_eq!(statement(&other).await?, said);

@@ -50,6 +50,8 @@ async fn bad_files_get_one_sentence_each_and_change_nothing() -> Result<()> {
     phone.wait_for("a.sample").await?;
     phone.wait_until(&format!("{STORED}.then((all) => all.includes('offline-ready-said'))")).await?;
     close_notices(&phone).await?;
+    phone.goto(&format!("{}/study.html#/take-in", host.origin())).await?;
+    phone.wait_for_text("h1", "Look at a saved file").await?;
     let stored = phone.eval(STORED).await?;
     for (name, text, sentence) in [
         ("cut.json", good.split_at(good.len() / 2).0.to_owned(), "the file is cut short"),
@@ -82,10 +84,13 @@ async fn bad_files_get_one_sentence_each_and_change_nothing() -> Result<()> {
 async fn markup_in_names_and_print_stays_text() -> Result<()> {
     let host = host()?;
     let phone = Phone::fresh("markup").await?;
-    phone.goto(&host.origin()).await?;
+    phone.goto(&format!("{}/study.html#/take-in", host.origin())).await?;
     phone.wait_until(RUNNING).await?;
     let hostile = examination(SCRIPT, &format!("13 A {SCRIPT}"));
     phone.choose_file("#take-back", &file(&phone, "markup.json", &hostile)?).await?;
+    phone.wait_for_text(".subject", SCRIPT).await?;
+    phone.screenshot("looked-at").await?;
+    phone.tap("#keep").await?;
     phone.wait_for_text(".subject", SCRIPT).await?;
     phone.wait_for_text(".sentence", SCRIPT).await?;
     phone.screenshot("on-the-screen").await?;
@@ -103,7 +108,7 @@ async fn markup_in_names_and_print_stays_text() -> Result<()> {
     phone.screenshot("in-the-file").await?;
     assert_eq!(phone.eval("window.hasRun === undefined").await?, true);
     let scripts = "Array.from(document.scripts, (script) => script.type)";
-    assert_eq!(phone.eval(scripts).await?, json!(["application/json", "application/json"]));
+    assert_eq!(phone.eval(scripts).await?, json!(["application/json", "application/json", "application/json"]));
     assert_eq!(phone.eval("document.querySelectorAll('img').length").await?, 0);
     assert_eq!(phone.console_errors().await?, [""; 0], "the file's own policy had to stop something");
     Ok(())

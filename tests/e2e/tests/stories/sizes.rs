@@ -51,8 +51,18 @@ async fn every_screen_fits_a_small_phone_a_desk_and_the_dark() -> Result<()> {
                 ("this-sample", sample),
                 ("asking-for-print", printing),
                 ("make-file", &format!("{sample}/file")),
+                ("take-in", "/study.html#/take-in"),
+                ("collection", "/study.html#/samples"),
+                ("instruments", "/study.html#/instruments"),
+                ("afterwards", &format!("/study.html#{sample}")),
+                ("origin", &format!("/study.html#{sample}/origin")),
+                ("risk", &format!("/study.html#{sample}/risk")),
+                ("letters", &format!("/study.html#{sample}/letters")),
+                ("compare", &format!("/study.html#{sample}/compare")),
             ];
             for (screen, path) in screens {
+                // An address that differs behind the # only would load nothing.
+                phone.goto("about:blank").await?;
                 phone.goto(&format!("{}{path}", host.origin())).await?;
                 // A page that is gone to has the phone's own size again.
                 phone.resize(width, height).await?;
