@@ -4,10 +4,11 @@ use std::collections::BTreeMap;
 
 use super::{Seen, seller};
 use crate::domain::check;
+use crate::domain::custody::Custody;
 use crate::domain::finding::{Conformity, Finding};
 use crate::domain::sample::{Kind, Market};
 use crate::domain::verdict::Verdict;
-use crate::words::{self, mark, statement};
+use crate::words::{self, custody, mark, statement};
 
 /// What a sample must be to be meant; what is left open, any sample is.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -48,7 +49,7 @@ impl Filter {
     }
 }
 
-/// All text of a sample in small letters: name, number, id, origin, kind and market, every sentence of its statement with what is
+/// All text of a sample in small letters: name, number, id, origin, who held it, kind and market, every sentence of its statement with what is
 /// printed on it, and what is wrong or could not be told.
 ///
 /// What nobody looked at is left out: it would find every sample by every fault.
@@ -68,7 +69,19 @@ pub fn text(seen: Seen) -> String {
         |finding: &&Finding| matches!(finding.outcome(), Conformity::Nonconforming | Conformity::Inconclusive);
     let findings = seen.assessment.findings.iter().filter(is_told);
     let findings = findings.map(|finding| format!("{} {}", words::check::of(finding.code).wrong, finding.code));
-    heads.into_iter().chain(statement).chain(findings).collect::<Vec<_>>().join("\n").to_lowercase()
+    let Custody { acquisition, entries } = &record.custody;
+    let custody = custody::acquisition(acquisition).into_iter();
+    let custody = custody.chain((1..).zip(entries).map(|(place, entry)| custody::entry(place, entry)));
+    let scenarios = record.scenarios.iter().map(|scenario| scenario.title.clone());
+    heads
+        .into_iter()
+        .chain(custody)
+        .chain(scenarios)
+        .chain(statement)
+        .chain(findings)
+        .collect::<Vec<_>>()
+        .join("\n")
+        .to_lowercase()
 }
 
 /// What is wrong with a sample.

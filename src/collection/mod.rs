@@ -23,7 +23,8 @@ pub struct Seen<'a> {
     pub assessment: &'a Assessment,
 }
 
-/// Whom the sample is from, as far as its record says; may be empty.
+/// Whom the sample is from, as far as its record says: its seller, or else what was said of its origin; may be empty.
 pub fn seller(record: &Record) -> &str {
-    record.origin.trim()
+    let seller = record.custody.acquisition.seller.trim();
+    if seller.is_empty() { record.origin.trim() } else { seller }
 }

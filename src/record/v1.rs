@@ -1,5 +1,8 @@
 //! Version 1 of the saved form, field for field. A released version is never changed.
 
+mod custody;
+mod scenario;
+
 use serde::de::{Deserializer, IgnoredAny, SeqAccess, Visitor};
 use serde::{Deserialize, Serialize};
 
@@ -7,11 +10,12 @@ use super::fault::RecordFault;
 use super::number::Number;
 #[cfg(feature = "schema")]
 use super::{FORMAT, LONGEST_TEXT, VERSION};
-use super::{MOST_ANSWERS, MOST_EVENTS, MOST_HANDLINGS, MOST_PHOTOS, MOST_SCENARIOS};
+use super::{MOST_ANSWERS, MOST_HANDLINGS, MOST_PHOTOS, MOST_SCENARIOS};
 #[cfg(feature = "schema")]
 use crate::domain::sample::{Equipment, Kind, Market};
-#[cfg(feature = "schema")]
-use crate::domain::standard::eu_risk::Injury;
+
+pub use custody::{Acquired, Handling};
+pub use scenario::{Event, Scenario};
 
 /// More checks than there are, so that one that is named twice or unknown is found to be just that.
 const MOST_CHECKS: usize = 1000;
@@ -81,72 +85,6 @@ pub struct Examination {
     #[serde(default, skip_serializing_if = "Vec::is_empty", deserialize_with = "at_most::<_, _, MOST_SCENARIOS>")]
     #[cfg_attr(feature = "schema", schemars(length(max = MOST_SCENARIOS)))]
     pub scenarios: Vec<Scenario>,
-}
-
-/// How somebody came by a sample.
-#[derive(Debug, Deserialize, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Acquired {
-    /// The place: a shop, a market, a website, an address.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub place: String,
-    /// When it was bought or handed over, such as `2026-11-24T10:30:00Z`.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(regex(pattern = MOMENT)))]
-    pub when: Option<String>,
-    /// Who sold it or gave it.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub seller: String,
-    /// What was paid, with its currency.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub price: String,
-    /// The number of the order or receipt.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub order: String,
-    /// The address of the listing.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub listing: String,
-    /// What the parcel and its seals looked like when it came.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub parcel: String,
-}
-
-/// One time at which a sample changed hands, or something was done with it.
-#[derive(Debug, Deserialize, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Handling {
-    /// Its number in the chain, from 1. Written by hand, an entry has neither a number nor a link.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(range(min = 1)))]
-    pub number: Option<u32>,
-    /// When, such as `2026-11-24T10:30:00Z`.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(regex(pattern = MOMENT)))]
-    pub when: Option<String>,
-    /// Who held it or handed it on.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub who: String,
-    /// What was done.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub done: String,
-    /// The number of the seal or bag it was in afterwards.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub seal: String,
-    /// SHA-256 of the link before it, or of the examination’s name, and of this entry; 64 lower-case hexadecimal digits.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(regex(pattern = "^[0-9a-f]{64}$")))]
-    pub link: Option<String>,
 }
 
 /// What is examined.
@@ -308,57 +246,6 @@ pub struct Photo {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
     pub origin: Option<bool>,
-}
-
-/// A way in which what is wrong may hurt somebody.
-#[derive(Debug, Deserialize, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Scenario {
-    /// What happens in the end, in the examiner's words.
-    #[serde(default)]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub title: String,
-    /// The events, in order, each once all earlier ones have happened.
-    #[serde(default, deserialize_with = "at_most::<_, _, MOST_EVENTS>")]
-    #[cfg_attr(feature = "schema", schemars(length(max = MOST_EVENTS)))]
-    pub events: Vec<Event>,
-    /// How bad the injury at the end is.
-    #[cfg_attr(feature = "schema", schemars(extend("enum" = Injury::ALL.map(Injury::code))))]
-    pub injury: String,
-    /// Why it is taken to be so bad.
-    #[serde(default)]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub injury_reason: String,
-    /// The injury is what the draft began with, and nobody has weighed it.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
-    pub injury_guess: Option<bool>,
-    /// The checks whose findings it follows from, each once.
-    #[serde(default, deserialize_with = "at_most::<_, _, MOST_CHECKS>")]
-    pub of: Vec<String>,
-}
-
-/// An event on the way to an injury.
-#[derive(Debug, Deserialize, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Event {
-    /// What happens.
-    #[serde(default)]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub happens: String,
-    /// How likely it is in the life of the product.
-    #[cfg_attr(feature = "schema", schemars(with = "f64", extend("exclusiveMinimum" = 0, "maximum" = 1)))]
-    pub probability: Number,
-    /// Why it is taken to be so likely.
-    #[serde(default)]
-    #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
-    pub reason: String,
-    /// It is what the draft began with, and nobody has weighed it.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "schema", schemars(extend("const" = true)))]
-    pub guess: Option<bool>,
 }
 
 impl Examination {

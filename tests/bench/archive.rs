@@ -16,7 +16,7 @@ use plugwary::archive::{Name, Packer, directory, entries, examination, photo, ta
 use plugwary::collection::Seen;
 use plugwary::domain::assess::{RuleBook, assess};
 use plugwary::domain::question::Target;
-use plugwary::record::{Photo, read};
+use plugwary::record::{Attached, Photo, read};
 use sha2::{Digest, Sha256};
 
 const SAMPLES: u32 = 1_000;
@@ -50,8 +50,7 @@ fn make(path: &str) -> Result<(), Box<dyn Error>> {
                 width: 1600,
                 height: 1200,
                 taken: record.changed.clone(),
-                question: "plug-pattern",
-                target: Target::Sample,
+                attached: Attached::Answer { question: "plug-pattern", target: Target::Sample },
             });
             held.push(bytes);
         }

@@ -3,7 +3,8 @@
 use plugwary::archive::{
     ArchiveFault, Entry, Listing, Name, Packer, directory, entries, examination, photo, tail_length,
 };
-use plugwary::record::{CarriedPhoto, Photo, Record};
+use plugwary::domain::question::Target;
+use plugwary::record::{Attached, CarriedPhoto, Photo, Record};
 use sha2::{Digest, Sha256};
 
 use crate::Shelf;
@@ -17,8 +18,7 @@ pub fn photographed(seed: u8, length: usize) -> (Photo, Vec<u8>) {
         width: 4,
         height: 3,
         taken: "2026-11-24T10:15:00Z".to_owned(),
-        question: "plug-pattern",
-        target: plugwary::domain::question::Target::Sample,
+        attached: Attached::Answer { question: "plug-pattern", target: Target::Sample },
     };
     (photo, bytes)
 }

@@ -12,7 +12,6 @@ use plugwary::domain::risk::{Scenario, Standing, Step};
 use plugwary::domain::sample::{Equipment, Kind, Market, Sample};
 use plugwary::domain::standard::eu_risk::Injury;
 use plugwary::record::{Attached, Photo, Record, append};
-use plugwary::record::{Photo, Record};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};

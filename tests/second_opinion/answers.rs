@@ -27,7 +27,7 @@ use plugwary::domain::reading::{Reading, Shown};
 use plugwary::domain::standard::gtin::{self, gtin_check_digit};
 use plugwary::domain::standard::iec60287::StillAir;
 use plugwary::domain::uncertainty::{Correlation, Measured, combine_correlated, combine3};
-use plugwary::record::{self, Photo, Record, read, write};
+use plugwary::record::{self, Attached, Photo, Record, read, write};
 use plugwary::report::page_sealed_by;
 use plugwary::seal::{PublicKey, attach, fingerprint, sign, statement};
 use proptest::array::{uniform3, uniform4, uniform32};
@@ -175,8 +175,7 @@ fn archive() -> Value {
             width: 4,
             height: 3,
             taken: record.changed.clone(),
-            question: "plug-pattern",
-            target: Target::Sample,
+            attached: Attached::Answer { question: "plug-pattern", target: Target::Sample },
         };
         files.insert(Name::of_photo(&photo).to_string(), photo.sha256.clone().into());
         put(packer.photo(&photo, &bytes));

@@ -27,7 +27,7 @@ const OF_THE_LENGTH: [&str; 1] = ["earth-resistance-high"];
 
 /// Clauses that nothing decides by: they stand beside others in their tables, and `facts.rs` holds their values; or they grade what is
 /// decided already, and `tests/domain/risk.rs` holds them; or they tell two samples apart, which `tests/many/beside.rs` holds.
-const BESIDE_OTHERS: [&str; 14] = [
+const BESIDE_OTHERS: [&str; 15] = [
     "adiabatic::TABLES",
     "bs7671_shock::LOOP_0_4_S",
     "en50678::PROTECTIVE_CONDUCTOR",

@@ -20,6 +20,7 @@ const PRINT: [(&str, &str); 4] = [
 /// Whatever a record comes to know of who made, brought in, sold, bought and kept the sample belongs here and nowhere else.
 pub fn traces(record: &Record) -> Vec<(&'static str, String)> {
     let sample = &record.examination.sample;
+    let bought = &record.custody.acquisition;
     let or = |text: &str, placeholder: &str| {
         if text.trim().is_empty() { placeholder.to_owned() } else { text.to_owned() }
     };
@@ -29,7 +30,16 @@ pub fn traces(record: &Record) -> Vec<(&'static str, String)> {
         ("Sold in", verdict::market(sample.market).to_owned()),
         ("Number of the sample", or(&sample.number, "[the number on the sample or its bag]")),
         ("Where it came from", or(&record.origin, "[where and when it was bought, and from whom]")),
+        ("Seller", or(&bought.seller, "[name and address, as far as known]")),
+        ("Place", or(&bought.place, "[shop, market or website]")),
+        ("Bought", or(&moment(&bought.when), "[when]")),
+        ("Price", or(&bought.price, "[price]")),
+        ("Order or receipt", or(&bought.order, "[number]")),
+        ("Listing", or(&bought.listing, "[address of the listing, if there is one]")),
     ];
+    if !bought.parcel.trim().is_empty() {
+        traces.push(("Parcel when it came", bought.parcel.clone()));
+    }
     traces.extend(PRINT.iter().flat_map(|(question, name)| printed(record, question, name)));
     let answers = record.examination.answers.iter();
     let identity = answers.filter(|answered| answered.question.id == "identity" && answered.answer != Answer::Later);
@@ -38,7 +48,6 @@ pub fn traces(record: &Record) -> Vec<(&'static str, String)> {
         ("Maker", "[name and address, as printed]".to_owned()),
         ("Importer", "[name and address, as printed]".to_owned()),
         ("Type, batch or serial number", "[as printed]".to_owned()),
-        ("Order or receipt", "[number, date and price]".to_owned()),
     ]);
     if let Some(examined) = examined(record) {
         traces.push(("Examined", examined));
