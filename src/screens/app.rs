@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::pages::{About, AllSamples, MakeFile, NewSample, ThisSample};
+use super::pages::{About, AllSamples, NewSample, ThisSample};
 use super::state::Samples;
 use super::way::{Way, Ways};
 use super::widgets::Notices;
@@ -20,7 +20,6 @@ pub fn App() -> impl IntoView {
             Way::AllSamples => view! { <AllSamples /> }.into_any(),
             Way::NewSample => view! { <NewSample /> }.into_any(),
             Way::Sample(id) => view! { <ThisSample id /> }.into_any(),
-            Way::File(id) => view! { <MakeFile id /> }.into_any(),
             Way::About => view! { <About /> }.into_any(),
         }}
     }

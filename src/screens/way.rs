@@ -1,6 +1,6 @@
-//! The five addresses of the app, and the links between them.
+//! The four addresses of the app, and the links between them.
 //!
-//! `leptos_router` does far more, and would break the budget of the first load for five addresses without any nesting.
+//! `leptos_router` does far more, and would break the budget of the first load for four addresses without any nesting.
 
 use leptos::prelude::*;
 
@@ -15,8 +15,6 @@ pub enum Way {
     NewSample,
     /// One sample, by id.
     Sample(String),
-    /// Its file.
-    File(String),
     /// What the app is.
     About,
 }
@@ -28,7 +26,6 @@ impl Way {
             Self::AllSamples => "/".to_owned(),
             Self::NewSample => "/new".to_owned(),
             Self::Sample(id) => format!("/sample/{id}"),
-            Self::File(id) => format!("/sample/{id}/file"),
             Self::About => "/about".to_owned(),
         }
     }
@@ -39,11 +36,20 @@ impl Way {
         match parts.as_slice() {
             ["new"] => Self::NewSample,
             ["sample", id] => Self::Sample((*id).to_owned()),
-            ["sample", id, "file"] => Self::File((*id).to_owned()),
             ["about"] => Self::About,
             _ => Self::AllSamples,
         }
     }
+}
+
+/// The address in the study of what can be done with a sample afterwards.
+pub fn afterwards(id: &str) -> String {
+    format!("/study.html#/sample/{id}")
+}
+
+/// The address in the study where the file of a sample is made.
+pub fn make_file(id: &str) -> String {
+    afterwards(id) + "/file"
 }
 
 /// Where one is. A handle: copies speak of the same place.

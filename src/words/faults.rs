@@ -6,7 +6,9 @@ use crate::record::RecordFault;
 
 /// Storage failed.
 pub fn store(fault: &impl Display) -> String {
-    format!("Not saved: {fault}. What you see is still here: make a file of it before you leave this page.")
+    format!(
+        "Not saved: {fault}. What you see is still here: before you leave this page, open “more” and save the examination alone."
+    )
 }
 
 /// A photo could not be taken in.

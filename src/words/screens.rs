@@ -81,20 +81,8 @@ pub const TITLE: &str = "What do you call it? (may stay empty)";
 pub const NUMBER: &str = "Number on its bag (may stay empty)";
 /// Label of the sample's origin.
 pub const ORIGIN: &str = "Where it came from (may stay empty)";
-/// Shares the file.
-pub const SHARE: &str = "Share the file";
-/// Saves the file.
-pub const SAVE: &str = "Save the file";
-/// Saves the file as a PDF.
-pub const SAVE_PDF: &str = "PDF for printing";
-/// Saves the label.
-pub const SAVE_LABEL: &str = "Label for the kept sample (PDF)";
-/// Said while the file is made.
-pub const MAKING_FILE: &str = "Making the file…";
 /// Saves the bare examination.
 pub const SAVE_JSON: &str = "Save the examination alone (JSON)";
-/// Said of the file.
-pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back. It is sealed with this device’s own key: a later change shows.";
 /// Offered when a newer edition waits.
 pub const NEWER_EDITION: &str = "A newer edition of the app is here.";
 /// Takes the newer edition.

@@ -43,6 +43,20 @@ pub fn differs(here: &str, file: &str) -> String {
     )
 }
 
+/// Shares the file.
+pub const SHARE: &str = "Share the file";
+/// Saves the file.
+pub const SAVE: &str = "Save the file";
+/// Saves the file as a PDF.
+pub const SAVE_PDF: &str = "PDF for printing";
+/// Saves the label.
+pub const SAVE_LABEL: &str = "Label for the kept sample (PDF)";
+/// Said while the file is made.
+pub const MAKING_FILE: &str = "Making the file…";
+/// Said of the file.
+pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back. It is sealed with this device’s own key: a later change shows.";
+/// Leads from the file to what else can be done.
+pub const AND_AFTERWARDS: &str = "Letters, where it came from, how grave it is, beside a known good";
 /// Leads to the comparison.
 pub const COMPARE: &str = "Beside a known good";
 /// Leads to the letters.

@@ -2,12 +2,10 @@
 
 mod about;
 mod all_samples;
-mod make_file;
 mod new_sample;
 mod this_sample;
 
 pub use about::About;
 pub use all_samples::AllSamples;
-pub use make_file::MakeFile;
 pub use new_sample::NewSample;
 pub use this_sample::ThisSample;

@@ -9,7 +9,7 @@ use crate::domain::sample::Equipment;
 use crate::record::Record;
 use crate::screens::platform::scroll;
 use crate::screens::state::Samples;
-use crate::screens::way::{Link, Way, Ways};
+use crate::screens::way::{Link, Way, Ways, afterwards, make_file};
 use crate::screens::widgets::{At, Dock, Statement, VerdictLine};
 use crate::words::{check, mark, screens as words, statement, verdict};
 
@@ -78,11 +78,11 @@ fn Head(
     /// The record.
     record: Memo<Record>,
 ) -> impl IntoView {
-    let file = Way::File(record.with_untracked(|record| record.id.clone()));
+    let file = record.with_untracked(|record| make_file(&record.id));
     view! {
         <nav class="way">
             <Link to=Way::AllSamples>{words::ALL_SAMPLES}</Link>
-            <Link to=file id="make-file">{words::MAKE_FILE}</Link>
+            <a href=file id="make-file">{words::MAKE_FILE}</a>
         </nav>
     }
 }
@@ -101,7 +101,7 @@ fn More(
     let ways = expect_context::<Ways>();
     let id = record.with_untracked(|record| record.id.clone());
     let experience = StoredValue::new(samples.experience(&id));
-    let study = format!("/study.html#/sample/{id}");
+    let study = afterwards(&id);
     let delete = move |_| {
         samples.delete(&id);
         ways.go(Way::AllSamples);
@@ -128,6 +128,7 @@ fn More(
                 })
             }}
             <p><a href=study id="afterwards">{words::AFTERWARDS}</a></p>
+            <button class="aside" id="save-json" on:click=move |_| samples.save_alone(&record.get_untracked())>{words::SAVE_JSON}</button>
             <button class="aside" id="delete" on:click=delete>{words::DELETE}</button>
         </details>
     }
@@ -154,7 +155,7 @@ fn Enough(
     assessment: Memo<Assessment>,
 ) -> impl IntoView {
     let is_danger = Memo::new(move |_| assessment.with(|a| a.findings.iter().any(|f| f.breaks(Severity::Danger))));
-    let file = Way::File(record.with_untracked(|record| record.id.clone()));
+    let file = record.with_untracked(|record| make_file(&record.id));
     let first = move || match record.with(|record| record.examination.equipment) {
         Equipment::Eyes => verdict::ENOUGH,
         Equipment::HandTools | Equipment::Meters => verdict::ENOUGH_TO_DECIDE,
@@ -166,7 +167,7 @@ fn Enough(
                 " "
                 {move || assessment.with(|a| verdict::advice(a.verdict))}
                 " "
-                {let file = file.clone(); move || view! { <Link to=file.clone()>{words::STOP_HERE}</Link> }}
+                <a href=file.clone()>{words::STOP_HERE}</a>
             </p>
         </Show>
     }

@@ -198,6 +198,14 @@ impl Samples {
         }
     }
 
+    /// Saves a sample's examination alone, as it is here: also where the store takes nothing.
+    pub fn save_alone(self, record: &Record) {
+        let name = format!("{}.json", mark::file_name(record));
+        if let Err(fault) = file::save(&name, "application/json", &record::write(record).as_str().into()) {
+            self.tell_text(faults::file(&fault));
+        }
+    }
+
     /// Takes a stored sample away that cannot be read.
     pub fn delete_unreadable(self, id: String) {
         self.unreadable.update(|all| all.retain(|one| one.id != id));

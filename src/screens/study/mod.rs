@@ -6,6 +6,7 @@ mod compare;
 mod frame;
 mod instruments;
 mod letters;
+mod make_file;
 mod origin;
 mod risk;
 mod sample;
@@ -17,7 +18,7 @@ use leptos::prelude::*;
 use super::platform::address;
 use super::state::Samples;
 use super::widgets::Notices;
-use crate::words::{custody, risk as risk_words, study as words};
+use crate::words::{custody, risk as risk_words, screens as screen_words, study as words};
 use collection::Collection;
 use frame::OfSample;
 use instruments::Instruments;
@@ -37,6 +38,7 @@ pub fn Study() -> impl IntoView {
             Room::Collection => view! { <Collection /> }.into_any(),
             Room::Instruments => view! { <Instruments /> }.into_any(),
             Room::Sample(id) => view! { <OfSample id heading=words::AFTERWARDS page=sample::afterwards /> }.into_any(),
+            Room::File(id) => view! { <OfSample id heading=screen_words::MAKE_FILE page=make_file::make_file /> }.into_any(),
             Room::Origin(id) => view! { <OfSample id heading=custody::HEADING page=origin::origin /> }.into_any(),
             Room::Risk(id) => view! { <OfSample id heading=risk_words::HEADING page=risk::weighed /> }.into_any(),
             Room::Letters(id) => view! { <OfSample id heading=words::LETTERS page=letters::letters /> }.into_any(),

@@ -7,7 +7,6 @@ use super::way::Room;
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::Record;
 use crate::screens::platform::press;
-use crate::screens::way::Way;
 use crate::words::{custody, risk, screens, study as words, verdict};
 
 /// The page.
@@ -21,7 +20,7 @@ pub fn afterwards(record: Memo<Record>) -> AnyView {
         }
     };
     let ways = [
-        (Way::File(id.clone()).path(), screens::MAKE_FILE),
+        (Room::File(id.clone()).href(), screens::MAKE_FILE),
         (Room::Letters(id.clone()).href(), words::LETTERS),
         (Room::Origin(id.clone()).href(), custody::HEADING),
         (Room::Risk(id.clone()).href(), risk::HEADING),

@@ -14,6 +14,8 @@ pub enum Room {
     Instruments,
     /// What can be done with one sample, by id.
     Sample(String),
+    /// Its file.
+    File(String),
     /// Where it came from.
     Origin(String),
     /// How grave it is for people.
@@ -32,6 +34,7 @@ impl Room {
             Self::Collection => "/samples".to_owned(),
             Self::Instruments => "/instruments".to_owned(),
             Self::Sample(id) => format!("/sample/{id}"),
+            Self::File(id) => format!("/sample/{id}/file"),
             Self::Origin(id) => format!("/sample/{id}/origin"),
             Self::Risk(id) => format!("/sample/{id}/risk"),
             Self::Letters(id) => format!("/sample/{id}/letters"),
@@ -47,6 +50,7 @@ impl Room {
             ["samples"] => Self::Collection,
             ["instruments"] => Self::Instruments,
             ["sample", id] => Self::Sample((*id).to_owned()),
+            ["sample", id, "file"] => Self::File((*id).to_owned()),
             ["sample", id, "origin"] => Self::Origin((*id).to_owned()),
             ["sample", id, "risk"] => Self::Risk((*id).to_owned()),
             ["sample", id, "letters"] => Self::Letters((*id).to_owned()),

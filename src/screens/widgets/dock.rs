@@ -13,7 +13,7 @@ use crate::domain::walk;
 use crate::record::{Attached, Record};
 use crate::screens::platform::{self, scroll};
 use crate::screens::state::Samples;
-use crate::screens::way::{Link, Way};
+use crate::screens::way::make_file;
 use crate::words::{help, question, screens, verdict, which};
 
 /// Where the dock stands.
@@ -253,7 +253,7 @@ fn AllLooked(
 ) -> impl IntoView {
     let samples = expect_context::<Samples>();
     let id = record.with_untracked(|record| record.id.clone());
-    let file = Way::File(id.clone());
+    let file = make_file(&id);
     let lesser = Memo::new(move |_| {
         record.with(|record| {
             let open = walk::unanswered(&View::new(&record.examination));
@@ -277,7 +277,7 @@ fn AllLooked(
         <div class="asked" data-question="all-looked">
             <h2 class="asks">{heading}</h2>
             <ul class="answers">
-                <li><Link to=file class="answer decisive">{screens::MAKE_FILE}</Link></li>
+                <li><a href=file class="answer decisive">{screens::MAKE_FILE}</a></li>
                 <Show when=move || { lesser.get() > 0 }>
                     <li><button class="answer" id="lesser" on:click=move |_| at.set(At::Lesser)>{screens::lesser(lesser.get())}</button></li>
                 </Show>

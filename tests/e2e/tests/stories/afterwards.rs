@@ -151,7 +151,7 @@ async fn hostile_text_is_harmless_in_page_table_and_paper() -> Result<()> {
     phone.tap("#add-entry").await?;
     phone.wait_for_text(".entries", "gnihton").await?;
     phone.screenshot("origin").await?;
-    phone.goto(&format!("{}/sample/{id}/file", host.origin())).await?;
+    phone.goto(&format!("{}/study.html#/sample/{id}/file", host.origin())).await?;
     phone.tap("#save").await?;
     let page = phone.wait_for_download(".html").await?;
     phone.tap("#save-pdf").await?;

@@ -95,6 +95,7 @@ async fn file_that_could_not_be_made_is_made_when_asked_again() -> Result<()> {
     phone.wait_until(RUNNING).await?;
     phone.tap("a.sample").await?;
     phone.tap("#make-file").await?;
+    phone.wait_for("#save").await?;
     phone.eval("(window.Own = Worker, window.Worker = function () { return new Own('/missing.js'); }, 0)").await?;
     phone.tap("#save").await?;
     phone.wait_for_text(".notice", NOT_MADE).await?;

@@ -98,7 +98,7 @@ async fn markup_in_names_and_print_stays_text() -> Result<()> {
     phone.wait_for_text(".subject", SCRIPT).await?;
     phone.tap("#save").await?;
     let made = phone.wait_for_download(".html").await?;
-    phone.tap_words("All samples").await?;
+    phone.tap_words("Start").await?;
     phone.wait_for_text(".sample", SCRIPT).await?;
     assert_eq!(phone.eval("window.hasRun === undefined").await?, true);
     assert_eq!(phone.console_errors().await?, [""; 0]);

@@ -50,7 +50,7 @@ async fn every_screen_fits_a_small_phone_a_desk_and_the_dark() -> Result<()> {
                 ("limits", "/limits.html"),
                 ("this-sample", sample),
                 ("asking-for-print", printing),
-                ("make-file", &format!("{sample}/file")),
+                ("make-file", &format!("/study.html#{sample}/file")),
                 ("take-in", "/study.html#/take-in"),
                 ("collection", "/study.html#/samples"),
                 ("instruments", "/study.html#/instruments"),
