@@ -6,8 +6,10 @@
 
 pub mod assess;
 pub mod check;
+#[cfg(not(feature = "first"))]
 pub mod comparison;
 pub mod cross_check;
+#[cfg(not(feature = "first"))]
 pub mod custody;
 pub mod decision;
 pub mod essential;
@@ -24,6 +26,7 @@ pub mod physics;
 pub mod quantity;
 pub mod question;
 pub mod reading;
+#[cfg(not(feature = "first"))]
 pub mod risk;
 pub mod sample;
 pub mod standard;

@@ -1,5 +1,6 @@
 //! Drawings of what to look at: our own SVG, generated from the limits where it shows dimensions.
 
+#[cfg(not(feature = "first"))]
 pub mod found;
 mod lead;
 mod plug;

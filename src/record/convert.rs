@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::entry_fault::EntryFault;
 use super::fault::{RecordFault, Said};
-use super::{Attached, Photo, Record, custody, digest, entry, is_too_long, scenario, spelling, v1};
+use super::{Attached, Photo, Record, digest, entry, is_too_long, kept, spelling, v1};
 use super::{FORMAT, MOST_ANSWERS, MOST_PHOTOS, VERSION};
 use crate::domain::assess::RuleBook;
 use crate::domain::examination::{Answered, Examination};
@@ -16,6 +16,7 @@ pub const MOMENT: &str = "a date and time such as 2026-11-24T10:30:00Z";
 /// The saved form of a record.
 pub fn to_v1(record: &Record) -> v1::Examination {
     let Examination { sample, equipment, answers } = &record.examination;
+    let (acquired, custody, scenarios) = kept::to_v1(record);
     v1::Examination {
         format: FORMAT.to_owned(),
         version: VERSION,
@@ -24,8 +25,8 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         begun: said(&record.begun),
         changed: said(&record.changed),
         origin: record.origin.clone(),
-        acquired: custody::acquired(&record.custody.acquisition),
-        custody: record.custody.entries.iter().map(custody::to_v1).collect(),
+        acquired,
+        custody,
         example: record.is_example,
         known_good: record.is_known_good,
         sample: v1::Sample {
@@ -37,7 +38,7 @@ pub fn to_v1(record: &Record) -> v1::Examination {
         equipment: equipment.code().to_owned(),
         answers: answers.iter().map(entry::to_v1).collect(),
         photos: record.photos.iter().map(photo_to_v1).collect(),
-        scenarios: record.scenarios.iter().map(scenario::to_v1).collect(),
+        scenarios,
     }
 }
 
@@ -73,18 +74,19 @@ pub fn from_v1(form: v1::Examination, text: &str) -> Result<Record, RecordFault>
     };
     let takes = "eyes, hand-tools or meters";
     let equipment = coded("equipment", takes, &Equipment::ALL, Equipment::code, &form.equipment)?;
+    let (custody, scenarios) = kept::from_v1(form.acquired, form.custody, form.scenarios)?;
     Ok(Record {
         id: id(form.id, text)?,
         begun: moment("begun", form.begun)?,
         changed: moment("changed", form.changed)?,
         edition: bounded("rule_book", form.rule_book.unwrap_or_else(|| RuleBook::CURRENT.edition.to_owned()))?,
         origin: bounded("origin", form.origin)?,
-        custody: custody::from_v1(form.acquired, form.custody)?,
+        custody,
         is_example: form.example,
         is_known_good: form.known_good,
         examination: Examination { sample, equipment, answers: answers(form.answers)? },
         photos: photos(form.photos)?,
-        scenarios: scenario::all_from_v1(form.scenarios)?,
+        scenarios,
     })
 }
 

@@ -7,8 +7,8 @@ use super::{MOST_HANDLINGS, digest, entry, v1};
 use crate::domain::custody::{Acquisition, Custody, Entry, Handling, Link};
 
 /// The saved form of an acquisition of which somebody said something.
-pub fn acquired(acquisition: &Acquisition) -> Option<v1::Acquired> {
-    (!acquisition.is_empty()).then(|| v1::Acquired {
+pub fn acquired(acquisition: &Acquisition) -> v1::Acquired {
+    (!acquisition.is_empty()).then(|| v1::HowAcquired {
         place: acquisition.place.clone(),
         when: said(&acquisition.when),
         seller: acquisition.seller.clone(),
@@ -33,7 +33,7 @@ pub fn to_v1(entry: &Entry) -> v1::Handling {
 }
 
 /// What the saved form stands for.
-pub fn from_v1(acquired: Option<v1::Acquired>, entries: Vec<v1::Handling>) -> Result<Custody, RecordFault> {
+pub fn from_v1(acquired: v1::Acquired, entries: Vec<v1::Handling>) -> Result<Custody, RecordFault> {
     if entries.len() > MOST_HANDLINGS {
         return Err(RecordFault::TooManyHandlings);
     }
@@ -46,7 +46,7 @@ pub fn from_v1(acquired: Option<v1::Acquired>, entries: Vec<v1::Handling>) -> Re
     })
 }
 
-fn acquisition(form: v1::Acquired) -> Result<Acquisition, RecordFault> {
+fn acquisition(form: v1::HowAcquired) -> Result<Acquisition, RecordFault> {
     Ok(Acquisition {
         place: bounded("place", form.place)?,
         when: moment("when", form.when)?,

@@ -6,35 +6,43 @@
 pub mod digest;
 
 mod carried;
+#[cfg(not(feature = "first"))]
 mod chain;
 mod convert;
+#[cfg(not(feature = "first"))]
 mod custody;
 mod entry;
 mod entry_fault;
 mod envelope;
 mod fault;
 mod judged;
+#[cfg(not(feature = "first"))]
+mod kept;
+#[cfg(feature = "first")]
+#[path = "unread.rs"]
+mod kept;
 mod number;
 mod pieces;
 mod reading;
+#[cfg(not(feature = "first"))]
 mod scenario;
 #[cfg(feature = "schema")]
 mod schema;
 pub(crate) mod spelling;
 mod v1;
 
-use crate::domain::custody::Custody;
 use crate::domain::examination::Examination;
 use crate::domain::question::Target;
-use crate::domain::risk::Scenario;
 
 pub use carried::{Carried, CarriedPhoto, embed, from_file};
+#[cfg(not(feature = "first"))]
 pub use chain::{Break, Chain, append, chain};
 pub use convert::is_moment;
 pub use entry_fault::EntryFault;
 pub use envelope::{DEEPEST, FORMAT, LARGEST, VERSION};
 pub use fault::{Misfit, RecordFault, Said};
 pub use judged::judged_line;
+pub use kept::{Custody, Scenarios};
 pub use pieces::Pieces;
 #[cfg(feature = "schema")]
 pub use schema::schema;
@@ -80,7 +88,7 @@ pub struct Record {
     /// The photos, in the order they were taken; their bytes are kept apart.
     pub photos: Vec<Photo>,
     /// How what is wrong may hurt somebody, as the examiner weighed it; may be empty, and never touches the verdict.
-    pub scenarios: Vec<Scenario>,
+    pub scenarios: Scenarios,
 }
 
 impl Photo {

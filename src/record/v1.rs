@@ -1,6 +1,8 @@
 //! Version 1 of the saved form, field for field. A released version is never changed.
 
+#[cfg(not(feature = "first"))]
 mod custody;
+#[cfg(not(feature = "first"))]
 mod scenario;
 
 use serde::de::{Deserializer, IgnoredAny, SeqAccess, Visitor};
@@ -10,14 +12,39 @@ use super::fault::RecordFault;
 use super::number::Number;
 #[cfg(feature = "schema")]
 use super::{FORMAT, LONGEST_TEXT, VERSION};
-use super::{MOST_ANSWERS, MOST_HANDLINGS, MOST_PHOTOS, MOST_SCENARIOS};
+use super::{MOST_ANSWERS, MOST_PHOTOS};
+#[cfg(not(feature = "first"))]
+use super::{MOST_HANDLINGS, MOST_SCENARIOS};
 #[cfg(feature = "schema")]
 use crate::domain::sample::{Equipment, Kind, Market};
 
-pub use custody::{Acquired, Handling};
+#[cfg(not(feature = "first"))]
+pub use custody::{Acquired as HowAcquired, Handling};
+#[cfg(not(feature = "first"))]
 pub use scenario::{Event, Scenario};
 
+/// How somebody came by the sample, if anybody said.
+#[cfg(not(feature = "first"))]
+pub type Acquired = Option<HowAcquired>;
+/// Who held it since.
+#[cfg(not(feature = "first"))]
+pub type Handlings = Vec<Handling>;
+/// How what is wrong may hurt somebody.
+#[cfg(not(feature = "first"))]
+pub type Scenarios = Vec<Scenario>;
+
+/// How somebody came by the sample, kept without being read.
+#[cfg(feature = "first")]
+pub type Acquired = Option<Box<serde_json::value::RawValue>>;
+/// Who held it since, likewise.
+#[cfg(feature = "first")]
+pub type Handlings = Acquired;
+/// How what is wrong may hurt somebody, likewise.
+#[cfg(feature = "first")]
+pub type Scenarios = Acquired;
+
 /// More checks than there are, so that one that is named twice or unknown is found to be just that.
+#[cfg(not(feature = "first"))]
 const MOST_CHECKS: usize = 1000;
 
 /// RFC 3339 with zone, as a pattern.
@@ -57,11 +84,15 @@ pub struct Examination {
     pub origin: String,
     /// How somebody came by the sample.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub acquired: Option<Acquired>,
+    pub acquired: Acquired,
     /// Who held it since, oldest first.
-    #[serde(default, deserialize_with = "at_most::<_, _, MOST_HANDLINGS>", skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "first", serde(default, skip_serializing_if = "Option::is_none"))]
+    #[cfg_attr(
+        not(feature = "first"),
+        serde(default, deserialize_with = "at_most::<_, _, MOST_HANDLINGS>", skip_serializing_if = "Vec::is_empty")
+    )]
     #[cfg_attr(feature = "schema", schemars(length(max = MOST_HANDLINGS)))]
-    pub custody: Vec<Handling>,
+    pub custody: Handlings,
     /// Whether it is the example that comes with the app.
     #[serde(default)]
     pub example: bool,
@@ -82,9 +113,13 @@ pub struct Examination {
     #[cfg_attr(feature = "schema", schemars(length(max = MOST_PHOTOS)))]
     pub photos: Vec<Photo>,
     /// How what is wrong may hurt somebody, as the examiner weighed it.
-    #[serde(default, skip_serializing_if = "Vec::is_empty", deserialize_with = "at_most::<_, _, MOST_SCENARIOS>")]
+    #[cfg_attr(feature = "first", serde(default, skip_serializing_if = "Option::is_none"))]
+    #[cfg_attr(
+        not(feature = "first"),
+        serde(default, skip_serializing_if = "Vec::is_empty", deserialize_with = "at_most::<_, _, MOST_SCENARIOS>")
+    )]
     #[cfg_attr(feature = "schema", schemars(length(max = MOST_SCENARIOS)))]
-    pub scenarios: Vec<Scenario>,
+    pub scenarios: Scenarios,
 }
 
 /// What is examined.

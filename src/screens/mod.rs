@@ -4,6 +4,7 @@ mod app;
 mod pages;
 pub mod platform;
 mod state;
+#[cfg(not(feature = "first"))]
 mod study;
 mod way;
 mod widgets;
@@ -15,6 +16,7 @@ pub fn mount() {
 }
 
 /// Mounts the study on the page's body.
+#[cfg(not(feature = "first"))]
 pub fn mount_study() {
     platform::crash::install();
     leptos::mount::mount_to_body(study::Study);

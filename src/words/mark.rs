@@ -1,10 +1,9 @@
 //! Short marks of a sample: its name, its subject line, its file's name, the bar of its verdict.
 
-use crate::domain::custody::Custody;
 use crate::domain::examination::Examination;
 use crate::domain::sample::{Equipment, Kind, Market, Sample};
 use crate::domain::verdict::Verdict;
-use crate::record::Record;
+use crate::record::{Custody, Record, Scenarios};
 
 use super::statement::{Bar, sentence};
 use super::{moment, reason, verdict};
@@ -104,7 +103,7 @@ pub fn blank() -> Record {
         is_known_good: false,
         examination: Examination::new(sample, Equipment::Eyes),
         photos: Vec::new(),
-        scenarios: Vec::new(),
+        scenarios: Scenarios::default(),
     }
 }
 

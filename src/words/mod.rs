@@ -2,12 +2,16 @@
 //!
 //! Sentences are whole messages, never glued from pieces, so that another language can stand beside this one.
 
+#[cfg(not(feature = "first"))]
 pub mod archive;
 pub mod check;
 pub mod claims;
 pub mod clause;
+#[cfg(not(feature = "first"))]
 pub mod collection;
+#[cfg(not(feature = "first"))]
 pub mod comparison;
+#[cfg(not(feature = "first"))]
 pub mod custody;
 pub mod faults;
 pub mod favour;
@@ -15,6 +19,7 @@ pub mod flex_print;
 pub mod help;
 pub mod input_problem;
 pub mod instrument;
+#[cfg(not(feature = "first"))]
 pub mod letters;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod limits;
@@ -22,17 +27,23 @@ pub mod mark;
 pub mod measurand;
 pub mod moment;
 pub mod number;
+#[cfg(not(feature = "first"))]
 pub mod paper;
 pub mod print;
 pub mod question;
 pub mod reason;
+#[cfg(not(feature = "first"))]
 pub mod report;
+#[cfg(not(feature = "first"))]
 pub mod risk;
 pub mod screens;
+#[cfg(not(feature = "first"))]
 pub mod seal;
 pub mod statement;
+#[cfg(not(feature = "first"))]
 pub mod study;
 pub mod typed;
+#[cfg(not(feature = "first"))]
 pub mod typed_odds;
 pub mod verdict;
 pub mod which;

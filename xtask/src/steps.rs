@@ -58,7 +58,7 @@ pub const STEPS: [Step; 16] = [
     Step { name: "test-tools", about: "tests of these commands", needs: &[], run: test_tools },
     Step {
         name: "lint-app",
-        about: "clippy on the app and the press, as compiled for the browser",
+        about: "clippy on the app, the study and the press, as compiled for the browser",
         needs: &[Piece::Toolchain],
         run: lint_app,
     },
@@ -170,7 +170,8 @@ fn test_tools(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn lint_app(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[&["clippy", "--lib", "--bins", "--features", "press"], bench.browser_tests(), &APP, &DENY]))
+    run(&mut bench.cargo(&[&["clippy", "--lib", "--bins", "--features", "press"], bench.browser_tests(), &APP, &DENY]))?;
+    run(&mut bench.cargo(&[&["clippy", "--lib", "--bin", "plugwary", "--features", "first"], &APP, &DENY]))
 }
 
 fn test_browser(bench: &Bench) -> Result<(), Trouble> {

@@ -8,17 +8,18 @@ use leptos::task::spawn_local;
 
 use super::platform::{clock, file, help, ids, persist, photo, tabs};
 use crate::domain::assess::{RuleBook, assess};
-use crate::domain::custody::Custody;
 use crate::domain::examination::{Answer, Examination};
 use crate::domain::experience::Experience;
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Equipment, Sample};
 use crate::domain::view::View;
 use crate::domain::walk;
-use crate::record::{self, Attached, Photo, Record};
+use crate::record::{self, Attached, Custody, Photo, Record, Scenarios};
 use crate::store::{Draft, IndexedDb, settings};
 use crate::words::{check, faults, screens as words};
 
+#[cfg(not(feature = "first"))]
+mod carrying;
 mod notice;
 mod saving;
 
@@ -110,11 +111,6 @@ impl Samples {
         self.records.get()
     }
 
-    /// Every sample as it is now.
-    pub fn all_untracked(self) -> Vec<Record> {
-        self.records.get_untracked()
-    }
-
     /// One sample.
     pub fn get(self, id: &str) -> Option<Record> {
         self.records.with(|records| records.iter().find(|record| record.id == id).cloned())
@@ -153,7 +149,7 @@ impl Samples {
             is_known_good: false,
             examination: Examination::new(sample, equipment),
             photos: Vec::new(),
-            scenarios: Vec::new(),
+            scenarios: Scenarios::default(),
         };
         let id = record.id.clone();
         settings::set_equipment(equipment);
