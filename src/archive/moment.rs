@@ -22,15 +22,41 @@ fn parts(rfc3339: &str) -> Option<(u16, u16)> {
     fits.then(|| ((hour << 11) | (minute << 5) | (second / 2), ((year - 1980) << 9) | (month << 5) | day))
 }
 
-/// Whether one moment is later than another; `None` where they cannot be told apart without a calendar, because one is missing or has
-/// another zone than UTC.
+/// Whether one moment is later than another, whatever their zones; `None` where one is missing or is none.
 pub fn is_later(one: &str, other: &str) -> Option<bool> {
-    let clock = |moment: &str| {
-        let plain = moment.strip_suffix('Z')?;
-        let (whole, fraction) = plain.split_once('.').unwrap_or((plain, ""));
-        Some((whole.to_owned(), fraction.trim_end_matches('0').to_owned()))
-    };
-    Some(clock(one)? > clock(other)?)
+    Some(instant(one)? > instant(other)?)
+}
+
+/// Seconds since the first day of March of the year nought, UTC, and the digits after the point without noughts at their end.
+fn instant(moment: &str) -> Option<(i64, &str)> {
+    let (clock, rest) = moment.split_at_checked("2026-11-24T10:30:00".len())?;
+    let number = |from: usize, to: usize| clock.get(from..to)?.parse::<i64>().ok();
+    let (year, month, day) = (number(0, 4)?, number(5, 7)?, number(8, 10)?);
+    let seconds = 3600 * number(11, 13)? + 60 * number(14, 16)? + number(17, 19)?;
+    let zone = rest.trim_start_matches(|c: char| c == '.' || c.is_ascii_digit());
+    let fraction = rest.strip_suffix(zone)?.trim_start_matches('.').trim_end_matches('0');
+    Some((86_400 * days(year, month, day) + seconds - offset(zone)?, fraction))
+}
+
+/// Days since the first day of March of the year nought, by the Gregorian calendar: the year is taken to begin in March, so that the leap
+/// day is its last.
+fn days(year: i64, month: i64, day: i64) -> i64 {
+    let (year, month) = if month > 2 { (year, month - 3) } else { (year - 1, month + 9) };
+    365 * year + year.div_euclid(4) - year.div_euclid(100) + year.div_euclid(400) + (153 * month + 2) / 5 + day - 1
+}
+
+/// What a zone is before UTC, in seconds.
+fn offset(zone: &str) -> Option<i64> {
+    if zone == "Z" {
+        return Some(0);
+    }
+    let (hours, minutes) = zone.get(1..)?.split_once(':')?;
+    let seconds = 3600 * hours.parse::<i64>().ok()? + 60 * minutes.parse::<i64>().ok()?;
+    match zone.get(..1)? {
+        "+" => Some(seconds),
+        "-" => Some(-seconds),
+        _ => None,
+    }
 }
 
 #[cfg(test)]
@@ -51,7 +77,13 @@ mod tests {
         assert_eq!(is_later("2026-11-24T10:30:00.5Z", "2026-11-24T10:30:00Z"), Some(true));
         assert_eq!(is_later("2026-11-24T10:30:00Z", "2026-11-24T10:30:00.000Z"), Some(false));
         assert_eq!(is_later("2026-11-24T10:30:00.50Z", "2026-11-24T10:30:00.500Z"), Some(false));
-        assert_eq!(is_later("2026-11-24T10:30:00+01:00", "2026-11-24T10:30:00Z"), None);
+        // Half past ten is earlier where clocks are ahead of UTC, and a leap day is a day.
+        assert_eq!(is_later("2026-11-24T10:30:00+01:00", "2026-11-24T10:30:00Z"), Some(false));
+        assert_eq!(is_later("2026-11-24T10:30:00-00:30", "2026-11-24T10:59:59Z"), Some(true));
+        assert_eq!(is_later("2026-11-24T10:30:00+00:00", "2026-11-24T10:30:00Z"), Some(false));
+        assert_eq!(is_later("2028-03-01T00:00:00+02:00", "2028-02-29T22:00:00Z"), Some(false));
+        assert_eq!(is_later("2028-03-01T00:00:00+02:00", "2028-02-29T21:59:59Z"), Some(true));
+        assert_eq!(is_later("2027-01-01T00:30:00+01:00", "2026-12-31T23:29:59Z"), Some(true));
         assert_eq!(is_later("", "2026-11-24T10:30:00Z"), None);
     }
 }

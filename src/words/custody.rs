@@ -1,5 +1,6 @@
 //! The words about where a sample came from and who held it since.
 
+use super::letters::plain::line;
 use super::moment::moment;
 use crate::domain::custody::{Acquisition, Entry};
 use crate::record::{Break, Chain};
@@ -28,7 +29,11 @@ pub fn acquisition(acquisition: &Acquisition) -> Vec<String> {
         ("Address of the listing", listing),
         ("The parcel when it came", parcel),
     ];
-    lines.into_iter().filter(|(_, said)| !said.is_empty()).map(|(name, said)| format!("{name}: {said}")).collect()
+    lines
+        .into_iter()
+        .filter(|(_, said)| !said.is_empty())
+        .map(|(name, said)| format!("{name}: {}", line(said)))
+        .collect()
 }
 
 /// One entry as a line; `place` is where it stands in the list, from 1.
@@ -36,10 +41,13 @@ pub fn entry(place: usize, entry: &Entry) -> String {
     let handling = &entry.handling;
     let number = entry.link.as_ref().map_or_else(|| place.to_string(), |link| link.number.to_string());
     let when = if handling.when.is_empty() { "no time given".to_owned() } else { moment(&handling.when) };
-    let who = if handling.who.is_empty() { "nobody named" } else { &handling.who };
-    let seal =
-        if handling.seal.is_empty() { String::new() } else { format!(" [seal or bag number: {}]", handling.seal) };
-    let done = if handling.done.is_empty() { String::new() } else { format!(": {}", handling.done) };
+    let who = if handling.who.is_empty() { "nobody named".to_owned() } else { line(&handling.who) };
+    let seal = if handling.seal.is_empty() {
+        String::new()
+    } else {
+        format!(" [seal or bag number: {}]", line(&handling.seal))
+    };
+    let done = if handling.done.is_empty() { String::new() } else { format!(": {}", line(&handling.done)) };
     format!("Entry {number}, {when}, {who}{done}{seal}")
 }
 

@@ -59,6 +59,10 @@ pub const FILE_IS: &str = "One page that any browser opens without a network. It
 pub const AND_AFTERWARDS: &str = "Letters, where it came from, how grave it is, beside a known good";
 /// Leads to the comparison.
 pub const COMPARE: &str = "Beside a known good";
+/// Leads to the pictures.
+pub const DRAWN: &str = "What was measured, drawn";
+/// Said where nothing can be drawn.
+pub const NOTHING_MEASURED: &str = "Nothing was measured yet that could be drawn.";
 /// Leads to the letters.
 pub const LETTERS: &str = "Letters";
 /// What letters are.

@@ -18,7 +18,7 @@ const LOADS: [Load; 3] = [
 ];
 
 /// Files that are not fetched for the first screen, and why.
-const LATER: [(&str, &str); 11] = [
+const LATER: [(&str, &str); 12] = [
     ("about.txt", "it is fetched with the page about the app"),
     ("checks.txt", "it is fetched once the first screen stands"),
     ("help.txt", "it is fetched when somebody asks for help"),
@@ -26,6 +26,7 @@ const LATER: [(&str, &str); 11] = [
     ("press-worker.js", MAKES_FILES),
     ("press.js", MAKES_FILES),
     ("press_bg.wasm", MAKES_FILES),
+    ("study.css", IS_STUDY),
     ("study.html", IS_STUDY),
     ("study.js", IS_STUDY),
     ("study_bg.wasm", IS_STUDY),

@@ -139,7 +139,7 @@ mod tests {
         let folder = scratch::folder(&format!("stamp-{name}"));
         fs::create_dir_all(folder.join("icons")).unwrap();
         let script = "<script data-js=\"/app.js\" data-wasm=\"/app.wasm\"></script>";
-        let page = format!("<head>{UNVERSIONED_PAGE}<meta content=\"{POLICY}\">{script}");
+        let page = format!("<head>{UNVERSIONED_PAGE}<meta content=\"{POLICY}\">{script}</head>");
         for (file, text) in [
             (PAGE, page.as_str()),
             (WORKER, &format!("{UNVERSIONED_WORKER}\n{NO_FILES}\n")),

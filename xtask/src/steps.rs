@@ -170,7 +170,12 @@ fn test_tools(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn lint_app(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[&["clippy", "--lib", "--bins", "--features", "press"], bench.browser_tests(), &APP, &DENY]))?;
+    run(&mut bench.cargo(&[
+        &["clippy", "--lib", "--bins", "--features", "press"],
+        bench.browser_tests(),
+        &APP,
+        &DENY,
+    ]))?;
     run(&mut bench.cargo(&[&["clippy", "--lib", "--bin", "plugwary", "--features", "first"], &APP, &DENY]))
 }
 

@@ -8,6 +8,8 @@ use crate::Trouble;
 pub const PAGE: &str = "study.html";
 const SCRIPT: &str = "/study.js";
 const PROGRAM: &str = "/study_bg.wasm";
+/// What its pages have beyond the app's.
+const STYLE: &str = "<link rel=\"stylesheet\" href=\"/study.css\">";
 
 /// Puts the page of the study beside the app's.
 ///
@@ -23,7 +25,9 @@ pub fn add(folder: &Path) -> Result<(), Trouble> {
 fn of_app(page: &str) -> Option<String> {
     let page = with_attribute(page, "data-js", SCRIPT)?;
     let page = with_attribute(&page, "data-wasm", PROGRAM)?;
-    Some(without_links(&page, &["modulepreload", "preload"]))
+    let page = without_links(&page, &["modulepreload", "preload"]);
+    let (head, rest) = page.split_once("</head>")?;
+    Some(format!("{head}{STYLE}</head>{rest}"))
 }
 
 /// The text with another value of the first attribute of this name.
@@ -57,11 +61,11 @@ mod tests {
     fn page_starts_the_study_and_fetches_nothing_of_the_app() {
         let page = concat!(
             "<link rel=\"icon\" href=\"i\"><link rel=\"modulepreload\" href=\"/app.js\" as=\"script\">",
-            "<link rel=\"preload\" href=\"/app.wasm\"><link rel=\"stylesheet\" href=\"/s.css\">",
+            "<link rel=\"preload\" href=\"/app.wasm\"><link rel=\"stylesheet\" href=\"/s.css\"></head>",
             "<script src=\"/boot.js\" data-js=\"/app.js\" data-wasm=\"/app.wasm\"></script>",
         );
         let expected = concat!(
-            "<link rel=\"icon\" href=\"i\"><link rel=\"stylesheet\" href=\"/s.css\">",
+            "<link rel=\"icon\" href=\"i\"><link rel=\"stylesheet\" href=\"/s.css\"><link rel=\"stylesheet\" href=\"/study.css\"></head>",
             "<script src=\"/boot.js\" data-js=\"/study.js\" data-wasm=\"/study_bg.wasm\"></script>",
         );
         assert_eq!(of_app(page).as_deref(), Some(expected));

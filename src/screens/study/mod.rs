@@ -3,6 +3,7 @@
 mod archive;
 mod collection;
 mod compare;
+mod drawn;
 mod frame;
 mod instruments;
 mod letters;
@@ -39,6 +40,7 @@ pub fn Study() -> impl IntoView {
             Room::Instruments => view! { <Instruments /> }.into_any(),
             Room::Sample(id) => view! { <OfSample id heading=words::AFTERWARDS page=sample::afterwards /> }.into_any(),
             Room::File(id) => view! { <OfSample id heading=screen_words::MAKE_FILE page=make_file::make_file /> }.into_any(),
+            Room::Drawn(id) => view! { <OfSample id heading=words::DRAWN page=drawn::drawn /> }.into_any(),
             Room::Origin(id) => view! { <OfSample id heading=custody::HEADING page=origin::origin /> }.into_any(),
             Room::Risk(id) => view! { <OfSample id heading=risk_words::HEADING page=risk::weighed /> }.into_any(),
             Room::Letters(id) => view! { <OfSample id heading=words::LETTERS page=letters::letters /> }.into_any(),

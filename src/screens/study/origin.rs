@@ -124,7 +124,7 @@ fn Chain(
     };
     view! {
         <h2>{words::WHO_HELD_IT}</h2>
-        <ol class="entries">{entries}</ol>
+        <ul class="entries">{entries}</ul>
         {state}
         {line(study::WHO, "who", who)}
         {line(study::DONE, "done", done)}

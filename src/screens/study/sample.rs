@@ -21,6 +21,7 @@ pub fn afterwards(record: Memo<Record>) -> AnyView {
     };
     let ways = [
         (Room::File(id.clone()).href(), screens::MAKE_FILE),
+        (Room::Drawn(id.clone()).href(), words::DRAWN),
         (Room::Letters(id.clone()).href(), words::LETTERS),
         (Room::Origin(id.clone()).href(), custody::HEADING),
         (Room::Risk(id.clone()).href(), risk::HEADING),

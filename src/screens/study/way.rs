@@ -16,6 +16,8 @@ pub enum Room {
     Sample(String),
     /// Its file.
     File(String),
+    /// What was measured, drawn.
+    Drawn(String),
     /// Where it came from.
     Origin(String),
     /// How grave it is for people.
@@ -35,6 +37,7 @@ impl Room {
             Self::Instruments => "/instruments".to_owned(),
             Self::Sample(id) => format!("/sample/{id}"),
             Self::File(id) => format!("/sample/{id}/file"),
+            Self::Drawn(id) => format!("/sample/{id}/drawn"),
             Self::Origin(id) => format!("/sample/{id}/origin"),
             Self::Risk(id) => format!("/sample/{id}/risk"),
             Self::Letters(id) => format!("/sample/{id}/letters"),
@@ -51,6 +54,7 @@ impl Room {
             ["instruments"] => Self::Instruments,
             ["sample", id] => Self::Sample((*id).to_owned()),
             ["sample", id, "file"] => Self::File((*id).to_owned()),
+            ["sample", id, "drawn"] => Self::Drawn((*id).to_owned()),
             ["sample", id, "origin"] => Self::Origin((*id).to_owned()),
             ["sample", id, "risk"] => Self::Risk((*id).to_owned()),
             ["sample", id, "letters"] => Self::Letters((*id).to_owned()),

@@ -59,7 +59,7 @@ async fn origin_risk_and_letters_are_written_without_a_network_and_stay() -> Res
 
     phone.tap_words("Afterwards").await?;
     phone.tap_words("How grave it is for people").await?;
-    phone.wait_for_text("#grade", "nobody has weighed").await?;
+    phone.wait_for_text("#grade", "Nobody has weighed it yet").await?;
     phone.screenshot("risk-draft").await?;
     let before = phone.text("#grade").await?;
     phone.tap(".weigh").await?;

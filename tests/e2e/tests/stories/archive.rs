@@ -82,6 +82,7 @@ async fn thousand_examinations_go_out_and_come_in_without_doubles() -> Result<()
     phone.screenshot("making").await?;
     let archive = phone.wait_for_download(".zip").await?;
     phone.wait_for_text("#archive-said", "The archive is with your downloads.").await?;
+    phone.wait_until("document.querySelector('#reminder') === null").await?;
     phone.screenshot("made").await?;
     assert!(fs::metadata(&archive)?.len() > 300_000_000);
     let out = phone.largest_tab()?;

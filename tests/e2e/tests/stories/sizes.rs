@@ -55,6 +55,7 @@ async fn every_screen_fits_a_small_phone_a_desk_and_the_dark() -> Result<()> {
                 ("collection", "/study.html#/samples"),
                 ("instruments", "/study.html#/instruments"),
                 ("afterwards", &format!("/study.html#{sample}")),
+                ("drawn", &format!("/study.html#{sample}/drawn")),
                 ("origin", &format!("/study.html#{sample}/origin")),
                 ("risk", &format!("/study.html#{sample}/risk")),
                 ("letters", &format!("/study.html#{sample}/letters")),
