@@ -94,15 +94,29 @@ fn the_one_beside_may_go_on_and_is_still_not_overwritten() {
 }
 
 #[test]
-fn without_a_clock_that_both_share_nothing_is_left_out_or_replaced() {
-    for clock in ["", "2026-11-24T10:05:00+01:00"] {
-        let mut theirs = at(5, &[FUSE]);
-        clock.clone_into(&mut theirs.changed);
-        assert_eq!(taken(&mut device(&[at(1, &[FUSE, PATTERN])]), &theirs), Fate::Beside);
-        let mut theirs = at(5, &[FUSE, PATTERN]);
-        clock.clone_into(&mut theirs.changed);
-        assert_eq!(taken(&mut device(&[at(1, &[FUSE])]), &theirs), Fate::Beside);
+fn without_a_clock_nothing_is_left_out_or_replaced() {
+    for (ours, theirs) in [([FUSE, PATTERN].as_slice(), [FUSE].as_slice()), (&[FUSE], &[FUSE, PATTERN])] {
+        let mut theirs = at(5, theirs);
+        theirs.changed.clear();
+        assert_eq!(taken(&mut device(&[at(1, ours)]), &theirs), Fate::Beside);
     }
+}
+
+/// Ours is of 10:01 UTC: 10:05 in a zone an hour ahead is earlier, 11:05 there is later.
+#[test]
+fn clocks_of_two_zones_are_told_apart() {
+    let theirs = |answers: &[(&str, Answer)], clock: &str| {
+        let mut theirs = at(5, answers);
+        clock.clone_into(&mut theirs.changed);
+        theirs
+    };
+    let (earlier, later) = ("2026-11-24T10:05:00+01:00", "2026-11-24T11:05:00+01:00");
+    let more = || device(&[at(1, &[FUSE, PATTERN])]);
+    let less = || device(&[at(1, &[FUSE])]);
+    assert_eq!(taken(&mut more(), &theirs(&[FUSE], earlier)), Fate::Less);
+    assert_eq!(taken(&mut more(), &theirs(&[FUSE], later)), Fate::Beside);
+    assert_eq!(taken(&mut less(), &theirs(&[FUSE, PATTERN], later)), Fate::More);
+    assert_eq!(taken(&mut less(), &theirs(&[FUSE, PATTERN], earlier)), Fate::Beside);
 }
 
 #[test]
