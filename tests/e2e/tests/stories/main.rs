@@ -7,6 +7,7 @@ mod by_eye;
 mod by_meter;
 mod file;
 mod hostile;
+mod instruments;
 mod picture;
 mod seal;
 mod sizes;
