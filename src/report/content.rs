@@ -1,5 +1,5 @@
-//! What the file says, the problem first: verdict, what is wrong, what could not be told, how grave it is, what nobody looked at, what it
-//! claims, all that was seen with its photos, where it came from, how to read it, sources, seal and cautions.
+//! What the file says, the problem first: verdict, what is wrong, what could not be told, what nobody looked at, what it claims, all that was
+//! seen with its photos, where it came from, how grave it is, how to read it, sources, seal and cautions.
 
 use std::collections::BTreeSet;
 
@@ -44,12 +44,12 @@ impl<'a> Content<'a> {
         writer.verdict();
         writer.text(Tone::Small, &key.as_deref().map(seal::sealed_with).unwrap_or_default());
         writer.wrong(&told);
-        writer.blocks.extend(risk::blocks(record, &assessment));
         writer.only_print();
         writer.not_looked_at();
         writer.claims();
         writer.seen(&told);
         writer.blocks.extend(origin::blocks(record, photos));
+        writer.blocks.extend(risk::blocks(record, &assessment));
         writer.how_to_read();
         writer.sources();
         if let Some(key) = key {
@@ -165,20 +165,21 @@ impl<'p> Writer<'p, '_> {
                     self.blocks.extend(found::plug_face(&self.assessment.findings).map(Block::Picture));
                 }
             }
-            self.said(sentence.bar, sentence.text.clone());
+            self.said(sentence.bar, sentence.text.clone(), sentence.blame());
             if sentence.findings.is_empty() {
                 self.blocks.extend(self.photos.of(sentence));
             }
         }
         for finding in homeless(&self.record.examination, self.assessment) {
-            self.said(Bar::of(finding), reason::reason(finding, self.kind));
+            let bar = Bar::of(finding);
+            self.said(bar, reason::reason(finding, self.kind), bar.word().to_owned());
         }
     }
 
-    /// A sentence with its bar, and the word of the bar where it is more than a plain fact.
-    fn said(&mut self, bar: Bar, text: String) {
-        let word = (bar > Bar::Thin).then(|| Run::Small(bar.word().to_owned()));
-        self.blocks.push(Block::Said(bar, [Run::Plain(text)].into_iter().chain(word).collect()));
+    /// A sentence with its bar, and what the bar says; nothing where it is a plain fact.
+    fn said(&mut self, bar: Bar, text: String, says: String) {
+        let says = (!says.is_empty()).then_some(Run::Small(says));
+        self.blocks.push(Block::Said(bar, [Run::Plain(text)].into_iter().chain(says).collect()));
     }
 
     fn how_to_read(&mut self) {

@@ -1,4 +1,5 @@
-//! How grave it is for people, with the whole working: the grade first, then each scenario, weighed ones with all reasons and drafts in short.
+//! How grave it is for people: the grade first, then with the whole working each scenario that was weighed and the one that counts; other
+//! drafts in a line each.
 
 use super::document::{Block, Tone};
 use crate::domain::assess::Assessment;
@@ -18,7 +19,8 @@ pub fn blocks<'p>(record: &Record, assessment: &Assessment) -> Vec<Block<'p>> {
     let counting = words::counting(&scenarios, &assessment.findings);
     match counting {
         Some(counting) => {
-            blocks.extend(text(Tone::Advice, &words::whole(counting)));
+            let tone = if is_draft(counting) { Tone::Plain } else { Tone::Advice };
+            blocks.extend(text(tone, &words::whole(counting)));
             let asks = format!("{} {}", words::asks_for(counting.level()), words::AUTHORITY_DECIDES);
             blocks.extend(text(Tone::Plain, &asks));
         }
@@ -28,7 +30,10 @@ pub fn blocks<'p>(record: &Record, assessment: &Assessment) -> Vec<Block<'p>> {
     if scenarios.iter().any(|scenario| scenario.guesses() > 0) {
         blocks.extend(text(Tone::Plain, words::DRAFTS_MEAN));
     }
-    for scenario in &scenarios {
+    let counts = |scenario: &Scenario| counting.is_some_and(|counting| core::ptr::eq(counting, scenario));
+    let (short, whole): (Vec<&Scenario>, Vec<&Scenario>) =
+        scenarios.iter().partition(|scenario| is_draft(scenario) && !counts(scenario));
+    for scenario in whole {
         let weight = match counting {
             Some(counting) if core::ptr::eq(counting, scenario) => words::IT_COUNTS,
             _ if scenario.counts(&assessment.findings) => "",
@@ -36,15 +41,23 @@ pub fn blocks<'p>(record: &Record, assessment: &Assessment) -> Vec<Block<'p>> {
         };
         blocks.extend(told(scenario, weight, &assessment.findings));
     }
+    if !short.is_empty() {
+        blocks.push(Block::Subheading(words::OTHER_DRAFTS.to_owned()));
+        blocks.push(Block::List(Tone::Plain, short.into_iter().map(words::in_a_line).collect()));
+    }
     blocks.extend(text(Tone::Source, &words::method(record.examination.sample.market)));
     blocks
 }
 
+/// Whether nobody has touched it.
+fn is_draft(scenario: &Scenario) -> bool {
+    scenario.guesses() > scenario.steps.len()
+}
+
 /// One scenario. A draft that nobody has touched is told without its reasons: they are all of one kind, and it is said which.
 fn told<'p>(scenario: &Scenario, weight: &str, findings: &[Finding]) -> Vec<Block<'p>> {
-    let is_draft = scenario.guesses() > scenario.steps.len();
     let mut lines = vec![words::standing(scenario), weight.to_owned(), words::follows_from(scenario, findings)];
-    if is_draft {
+    if is_draft(scenario) {
         lines.extend([words::in_short(scenario), words::product(scenario), words::injury(scenario)]);
     } else {
         lines.extend((0..).zip(&scenario.steps).map(|(place, step)| words::event(place, step)));

@@ -41,7 +41,7 @@ pub fn reason(finding: &Finding, kind: Kind) -> String {
             number::amount(lower.1)
         ),
         Reason::WattsAboveVoltsTimesAmperes { place: at, watts, at_most } => format!(
-            "{} states {}; its own volts and amperes make {} at the most.",
+            "{} states {}; its own volts and amperes make {} at the most, with every last digit rounded in its favour.",
             capital(&place(*at)),
             number::amount(*watts),
             number::amount(*at_most)

@@ -71,7 +71,7 @@ pub const NUMBERS: &[&str] = &[
 /// Cautions at the end of every file.
 pub const CAUTIONS: &[&str] = &[
     "It speaks of this one sample, and not of others of the same product. It certifies nothing; local rules and licensed practice come first.",
-    "A dangerous sample should not be posted, resold or thrown away whole. A plug cut off its flex can kill: take the fuse out and destroy the plug at once.",
+    "A dangerous sample should not be posted, resold or thrown away whole. Do not cut its plug off; one that was cut off can kill whoever plugs it in: take its fuse out and make it useless at once, or tag it and lock it away as evidence.",
 ];
 
 /// Where the sample came from; empty where nobody said.

@@ -8,7 +8,7 @@ use crate::domain::finding::{Conformity, Finding, Reason, Severity};
 use crate::domain::question::{Question, Target};
 use crate::domain::sample::{Kind, Place};
 
-use super::{number, question, which};
+use super::{check, number, question, which};
 
 /// The bar beside a sentence.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -84,6 +84,19 @@ pub struct Sentence<'a> {
     pub findings: Vec<&'a Finding>,
 }
 
+impl Sentence<'_> {
+    /// The word of the bar, with what is wrong: beside a plain fact the word alone would blame that. Empty where nothing is.
+    pub fn blame(&self) -> String {
+        let of_bar = self.findings.iter().filter(|finding| Bar::of(finding) == self.bar);
+        let wrong: Vec<&str> = of_bar.map(|finding| check::of(finding.code).wrong).collect();
+        match (self.bar > Bar::Thin, wrong.is_empty()) {
+            (false, _) => String::new(),
+            (true, true) => self.bar.word().to_owned(),
+            (true, false) => format!("{}: {}", self.bar.word(), wrong.join("; ")),
+        }
+    }
+}
+
 /// The statement, a sentence for each answer in the order they were given.
 ///
 /// Each finding stands under one sentence only: the last one given of those it rests on.
@@ -130,10 +143,16 @@ pub fn homeless<'a>(examination: &Examination, assessment: &'a Assessment) -> Ve
 
 /// The sentence a finding stands under.
 fn home<'s, 'a>(sentences: &'s mut [Sentence<'a>], finding: &Finding) -> Option<&'s mut Sentence<'a>> {
-    let target = if let Reason::Answered { question, target, .. } = &finding.judgement.reason {
-        Some((*question, *target))
-    } else {
-        finding.judgement.evidence.iter().max_by_key(|e| e.outcome).map(|e| ("", e.target))
+    let target = match &finding.judgement.reason {
+        Reason::Answered { question, target, .. } => Some((*question, *target)),
+        Reason::WattsAboveVoltsTimesAmperes { place, .. }
+        | Reason::ClaimAgainst { place, .. }
+        | Reason::FlexShort { place, .. }
+        | Reason::ClaimsDisagree { higher: (place, _), .. } => Some(("", Target::Claim(*place))),
+        _ => {
+            let gravest = finding.judgement.evidence.iter().max_by_key(|e| e.outcome);
+            gravest.map(|e| (e.question.map_or("", |question| question.id), e.target))
+        }
     };
     let rests_on = |s: &Sentence| s.tells && finding.asks.contains(&s.question);
     let exactly = |s: &Sentence| {

@@ -153,6 +153,11 @@ pub const STOPPED: &str = "Stopped. Nothing was changed.";
 /// Stops what is being done.
 pub const STOP: &str = "stop";
 
+/// Said after a file was saved.
+pub fn saved(name: &str) -> String {
+    format!("Saved to this device’s downloads: {name}")
+}
+
 /// How far long work is.
 pub fn progress(done: usize, of: usize) -> String {
     format!("{done} of {of} samples")

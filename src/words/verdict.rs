@@ -42,9 +42,11 @@ pub fn reach(assessment: &Assessment) -> String {
 pub const fn advice(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::KeepAway => {
-            "Do not plug it in. Do not post it back, resell it or bin it whole: set it aside, label it, and tell the authority (in the UK: Trading Standards)."
+            "Do not buy it, and do not plug it in. If you have it already, do not post it back, resell it or bin it whole: set it aside, label it, and tell the authority (in the UK: Trading Standards)."
         }
-        Verdict::DoNotAccept => "It breaks a rule. Do not buy, sell or hand it on as it is.",
+        Verdict::DoNotAccept => {
+            "It breaks a rule. Do not buy, sell or hand it on as it is. No danger was found, which does not make it safe: see what could not be told, and what nobody looked at."
+        }
         Verdict::NotDecided => "Do not use it meanwhile.",
         Verdict::NothingWrongSeen => "",
     }

@@ -56,7 +56,7 @@ fn Looking(
     let at = RwSignal::new(At::Walk);
     let answers = Memo::new(move |_| record.with(|record| record.examination.answers.clone()));
     Effect::new(move |_| {
-        answers.with(|_| scroll::to_end_of(".scroll"));
+        answers.with(|_| scroll::to_end_of(".scroll", ".statement > .said"));
     });
     view! {
         <main class="looking">

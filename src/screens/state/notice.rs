@@ -37,6 +37,12 @@ impl Samples {
         });
     }
 
+    /// Says what was done.
+    #[cfg(not(feature = "first"))]
+    pub fn tell_done(self, text: String) {
+        self.tell(Notice { text, is_fault: false, undo_delete: None });
+    }
+
     /// Says what went wrong.
     pub fn tell_text(self, text: String) {
         self.tell(Notice { text, is_fault: true, undo_delete: None });

@@ -70,7 +70,10 @@ async fn make_and_hand_on(samples: Samples, record: &Record, form: Form, way: Ha
         HandOn::Share => file::share_or_save(&name, form.media_type(), &made).await,
         HandOn::Save => file::save(&name, form.media_type(), &made),
     };
-    if let Err(fault) = handed {
-        samples.tell_text(faults::file(&fault));
+    match (handed, way) {
+        (Err(fault), _) => samples.tell_text(faults::file(&fault)),
+        (Ok(()), HandOn::Save) => samples.tell_done(words::saved(&name)),
+        // The device itself shows what becomes of what is shared.
+        (Ok(()), HandOn::Share) => {}
     }
 }

@@ -22,7 +22,7 @@ pub fn Answers(
     /// The sample's id.
     id: String,
 ) -> impl IntoView {
-    let field = match question.ask {
+    match question.ask {
         Ask::One(codes) => view! { <OneOf question codes current answer /> }.into_any(),
         Ask::Any(codes) => view! { <AnyOf question codes current answer /> }.into_any(),
         Ask::Measure { kind, units, instruments } => {
@@ -30,9 +30,18 @@ pub fn Answers(
         }
         Ask::Printed(sort) => view! { <PrintedField question target sort current answer id /> }.into_any(),
         Ask::Count(low, high) => view! { <Counted low high current answer /> }.into_any(),
-    };
+    }
+}
+
+/// The answers that fit every question.
+#[component]
+pub fn WaysOut(
+    /// The question.
+    question: &'static Question,
+    /// Puts an answer down.
+    answer: Callback<Answer>,
+) -> impl IntoView {
     view! {
-        {field}
         <p class="asides">
             <button class="aside" id="cannot-tell" on:click=move |_| answer.run(Answer::CannotTell)>{screens::CANNOT_TELL}</button>
             {(question.needs > Equipment::Eyes)

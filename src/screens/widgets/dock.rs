@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use super::answers::Answers;
+use super::answers::{Answers, WaysOut};
 use crate::domain::assess::Assessment;
 use crate::domain::examination::Answer;
 use crate::domain::question::{Question, Stage, Target};
@@ -185,16 +185,19 @@ fn Asked(
             </Show>
             <div class="drawing" inner_html=crate::drawing::of(question.id).unwrap_or_default()></div>
             <Answers question target current answer id />
-            <div class="tools">
-                <button class="tool" aria-expanded=move || help_open.get().to_string() on:click=move |_| {
-                        help_open.update(|open| *open = !*open);
-                        scroll::to_start_of(".asked");
-                    }>
-                    {screens::HOW_TO_LOOK}
-                </button>
-                <PhotoTool id=photo_id question target />
-                <button class="tool" id="later" on:click=move |_| answer.run(Answer::Later)>{screens::LATER}</button>
-                <button class="tool" id="undo" disabled=move || !can_undo() on:click=undo>{screens::UNDO}</button>
+            <div class="ways-out">
+                <WaysOut question answer />
+                <div class="tools">
+                    <button class="tool" aria-expanded=move || help_open.get().to_string() on:click=move |_| {
+                            help_open.update(|open| *open = !*open);
+                            scroll::to_start_of(".asked");
+                        }>
+                        {screens::HOW_TO_LOOK}
+                    </button>
+                    <PhotoTool id=photo_id question target />
+                    <button class="tool" id="later" on:click=move |_| answer.run(Answer::Later)>{screens::LATER}</button>
+                    <button class="tool" id="undo" disabled=move || !can_undo() on:click=undo>{screens::UNDO}</button>
+                </div>
             </div>
         </div>
     }

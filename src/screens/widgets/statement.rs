@@ -66,13 +66,15 @@ fn SentenceLine<'a>(
 ) -> impl IntoView + use<> {
     let (question, target) = (sentence.question, sentence.target);
     let bar = sentence.bar;
+    // Where findings stand under it they say what is wrong; the word beside a plain fact would blame that.
+    let is_bare = bar > Bar::Thin && sentence.findings.is_empty();
     let source = sources(&sentence.findings);
     let source = (!source.is_empty()).then(|| view! { <p class="source">{source}</p> });
     view! {
         <div class=format!("said bar-{}", bar.code()) data-question=question.id>
             <button class="sentence" on:click=move |_| at.set(At::Asked(question, target))>
                 {sentence.text}
-                {(bar > Bar::Thin).then(|| view! { <span class="bar-word">{bar.word()}</span> })}
+                {is_bare.then(|| view! { <span class="bar-word">{bar.word()}</span> })}
             </button>
             {(!photos.is_empty()).then(|| view! { <p class="small">{photos}</p> })}
             {sentence.findings.into_iter().map(|finding| view! { <FindingLines finding kind with_name=WithName::No /> }).collect_view()}

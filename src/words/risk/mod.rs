@@ -145,6 +145,25 @@ fn sentence_part(text: &str) -> String {
     if text.is_empty() { "something that nobody has put into words".to_owned() } else { text.to_owned() }
 }
 
+/// Heading of the drafts that do not make the level of the whole.
+pub const OTHER_DRAFTS: &str = "Other drafts, which come to no more";
+
+/// A draft in a line: what happens, how likely the injury is, and the level.
+pub fn in_a_line(scenario: &Scenario) -> String {
+    let (title, odds) = (title(scenario), number::odds(scenario.probability()));
+    format!("{title}: {odds}, {}; the risk is {}.", severity_in_short(scenario.injury), level(scenario.level()))
+}
+
+/// A severity by its number.
+const fn severity_in_short(injury: Injury) -> &'static str {
+    match injury {
+        Injury::FirstAid => "severity 1 of 4",
+        Injury::HospitalVisit => "severity 2 of 4",
+        Injury::HospitalStay => "severity 3 of 4",
+        Injury::Fatal => "severity 4 of 4",
+    }
+}
+
 /// The chain without its reasons.
 pub fn in_short(scenario: &Scenario) -> String {
     (0..).zip(&scenario.steps).map(|(place, step)| link(place, step)).collect::<Vec<_>>().join(" ")

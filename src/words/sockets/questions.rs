@@ -170,8 +170,8 @@ pub const QUESTIONS: &[QuestionWords] = &[
     },
     QuestionWords {
         id: "total-rating",
-        asks: "Does it say how much it carries in all?",
-        topic: "whether it says how much it carries in all",
+        asks: "Does the body say how much it carries in all?",
+        topic: "whether the body says how much it carries in all",
         answers: &[
             AnswerWords {
                 code: "marked",

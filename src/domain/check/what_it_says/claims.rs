@@ -11,7 +11,7 @@ use crate::domain::facts::{FLEX_LENGTH, FLEX_PRINT, FUSE_RATING, RATING};
 use crate::domain::finding::Severity::{BadSign, Breach, Danger};
 use crate::domain::finding::{Basis, ClaimPlace, Conformity, Judgement, Reason, Severity};
 use crate::domain::marking::{Claims, Disagreement, Rating, Stated};
-use crate::domain::quantity::{ElectricCurrent, Length, Measurand, QuantityKind};
+use crate::domain::quantity::{Amount, ElectricCurrent, Length, Measurand, QuantityKind};
 use crate::domain::question::Target;
 use crate::domain::sample::{Equipment, Place};
 use crate::domain::standard::{bs1363_1, law_gb, marks, practice};
@@ -208,8 +208,8 @@ fn above_plug(view: &View) -> Judgement {
         view.claims().ratings().iter().filter_map(|(place, rating)| Some((*place, least_total(rating)?))).collect();
     if let Some((place, _)) = claims.iter().find(|(_, least)| *least > plug) {
         let stated = view.claims().at(*place).and_then(|rating| total(rating, plug));
-        let reason =
-            Reason::ClaimAgainst { place: *place, claim: stated.unwrap_or(plug).amount(), limit: plug.amount() };
+        let (claim, limit) = stated.unwrap_or((plug.amount(), plug.amount()));
+        let reason = Reason::ClaimAgainst { place: *place, claim, limit };
         return Judgement::breaks(unstopped(view), Basis::Print, reason);
     }
     if let Some(open) = left_open(view, Danger) {
@@ -222,12 +222,12 @@ fn above_plug(view: &View) -> Judgement {
     }
 }
 
-/// The current that is claimed, as it is said back: amperes where they are too many, else watts over volts.
-fn total(rating: &Rating, plug: ElectricCurrent) -> Option<ElectricCurrent> {
+/// What is claimed, as it stands there, and the most of it that the plug carries: amperes where they are too many, else watts.
+fn total(rating: &Rating, plug: ElectricCurrent) -> Option<(Amount, Amount)> {
     let by_amperes = rating.current.map(|current| current.value).filter(|current| *current > plug);
-    by_amperes.or_else(|| {
+    by_amperes.map(|current| (current.amount(), plug.amount())).or_else(|| {
         let most_volts = rating.voltage.map_or_else(bs1363_1::rated_voltage, |(_, high)| high.value);
-        rating.power.map(|power| power.value / most_volts)
+        rating.power.map(|power| (power.value.amount(), (most_volts * plug).amount()))
     })
 }
 
