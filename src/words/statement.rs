@@ -143,16 +143,17 @@ pub fn homeless<'a>(examination: &Examination, assessment: &'a Assessment) -> Ve
 
 /// The sentence a finding stands under.
 fn home<'s, 'a>(sentences: &'s mut [Sentence<'a>], finding: &Finding) -> Option<&'s mut Sentence<'a>> {
-    let target = match &finding.judgement.reason {
-        Reason::Answered { question, target, .. } => Some((*question, *target)),
-        Reason::WattsAboveVoltsTimesAmperes { place, .. }
-        | Reason::ClaimAgainst { place, .. }
-        | Reason::FlexShort { place, .. }
-        | Reason::ClaimsDisagree { higher: (place, _), .. } => Some(("", Target::Claim(*place))),
-        _ => {
-            let gravest = finding.judgement.evidence.iter().max_by_key(|e| e.outcome);
-            gravest.map(|e| (e.question.map_or("", |question| question.id), e.target))
-        }
+    let target = if let Reason::Answered { question, target, .. } = &finding.judgement.reason {
+        Some((*question, *target))
+    } else if let Reason::WattsAboveVoltsTimesAmperes { place, .. }
+    | Reason::ClaimAgainst { place, .. }
+    | Reason::FlexShort { place, .. }
+    | Reason::ClaimsDisagree { higher: (place, _), .. } = &finding.judgement.reason
+    {
+        Some(("", Target::Claim(*place)))
+    } else {
+        let gravest = finding.judgement.evidence.iter().max_by_key(|e| e.outcome);
+        gravest.map(|e| (e.question.map_or("", |question| question.id), e.target))
     };
     let rests_on = |s: &Sentence| s.tells && finding.asks.contains(&s.question);
     let exactly = |s: &Sentence| {
