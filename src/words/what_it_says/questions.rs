@@ -79,7 +79,7 @@ pub const QUESTIONS: &[QuestionWords] = &[
             answer("maker", "a maker’s name with an address", "A maker is named with a postal address."),
             answer(
                 "local-address",
-                "a maker or importer at an address in the country where it is sold",
+                "someone at an address in the country of sale",
                 "A maker or importer is named at an address in this market.",
             ),
             answer("electronic-address", "an email or web address", "An email or web address is given."),
