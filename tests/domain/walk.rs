@@ -1,9 +1,12 @@
 //! The walk: what is asked when, what a missing tool sets aside, and what no longer counts once a door is shut.
 
+use std::collections::BTreeMap;
+
+use plugwary::domain::assess::{RuleBook, assess};
 use plugwary::domain::check::cable::copper::cross_check::READINGS_INCONSISTENT;
 use plugwary::domain::check::inside::{damage, opening};
 use plugwary::domain::check::live::{competence, in_use};
-use plugwary::domain::check::plug::pin_size;
+use plugwary::domain::check::plug::{fuse, pin_size};
 use plugwary::domain::check::{self, cable::copper::metal};
 use plugwary::domain::examination::Answer;
 use plugwary::domain::facts;
@@ -28,6 +31,24 @@ fn ids(bench: &Bench) -> Vec<&'static str> {
 #[track_caller]
 fn position(ids: &[&str], id: &str) -> usize {
     ids.iter().position(|asked| *asked == id).expect(id)
+}
+
+/// Whoever has seen a fuse without any print has seen that it names no amperes. What that breaks or leaves open is the same as if asked.
+#[test]
+fn amperes_of_a_fuse_without_print_are_not_asked_for() {
+    let open = |bench: &Bench| {
+        let open = walk::unanswered(&View::new(&bench.0));
+        open.into_iter().any(|(question, _)| question == facts::FUSE_RATING)
+    };
+    let printed = Bench::lead(Equipment::Eyes).one(fuse::IN_THE_HOLDER, "marked-bs-1362");
+    assert!(open(&printed));
+    let blank = Bench::lead(Equipment::Eyes).one(fuse::IN_THE_HOLDER, "unmarked");
+    assert!(!open(&blank));
+    let outcomes = |bench: &Bench| {
+        let findings = assess(&bench.0, &RuleBook::CURRENT).findings;
+        findings.into_iter().map(|finding| (finding.code, finding.judgement.outcome)).collect::<BTreeMap<_, _>>()
+    };
+    assert_eq!(outcomes(&blank), outcomes(&blank.clone().one(facts::FUSE_RATING, "not-printed")));
 }
 
 #[test]

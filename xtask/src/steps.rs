@@ -78,7 +78,14 @@ pub const STEPS: [Step; 16] = [
     Step {
         name: "e2e",
         about: "stories with the built app on a phone-sized screen",
-        needs: &[Piece::Toolchain, Piece::Browser, Piece::Trunk, Piece::WasmBindgen, Piece::WasmOpt],
+        needs: &[
+            Piece::PaperReaders,
+            Piece::Toolchain,
+            Piece::Browser,
+            Piece::Trunk,
+            Piece::WasmBindgen,
+            Piece::WasmOpt,
+        ],
         run: stories,
     },
     Step {

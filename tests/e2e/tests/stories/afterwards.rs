@@ -1,6 +1,6 @@
 //! Stories of the study: what one does with a sample once one sits down.
 
-use std::fs;
+use std::{fs, process::Command};
 
 use anyhow::Result;
 use e2e::{Phone, host};
@@ -156,7 +156,9 @@ async fn hostile_text_is_harmless_in_page_table_and_paper() -> Result<()> {
     let page = phone.wait_for_download(".html").await?;
     phone.tap("#save-pdf").await?;
     let paper = phone.wait_for_download(".pdf").await?;
-    assert!(fs::read(paper)?.starts_with(b"%PDF-"));
+    let read = Command::new("pdftotext").arg(&paper).arg("-").output()?;
+    let read = String::from_utf8(read.stdout)?;
+    assert!(read.contains("=cmd|") && read.contains("[U+202E]") && !read.contains('\u{202e}'), "{read}");
     phone.goto(&format!("{}/study.html#/samples", host.origin())).await?;
     phone.wait_for_text(".samples", "gnihton").await?;
     phone.tap("#csv-samples").await?;
