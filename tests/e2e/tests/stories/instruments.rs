@@ -6,7 +6,7 @@ use anyhow::{Context as _, Result};
 use e2e::{Phone, host};
 use serde_json::{Value, json};
 
-use crate::answers::SOUND_BY_HAND;
+use crate::answers::{SOUND_BY_EYE, SOUND_BY_HAND};
 use crate::walker::{RUNNING, Walker};
 
 /// Chooses this instrument, where one's own are offered by their names.
@@ -33,14 +33,14 @@ async fn own_instrument_is_named_once_and_its_doubt_goes_along() -> Result<()> {
     phone.wait_for_text("main li", "Bench calliper").await?;
     phone.screenshot("named").await?;
 
-    let mut inspector = Walker::new(&phone, &[SOUND_BY_HAND]);
+    let mut inspector = Walker::new(&phone, &[SOUND_BY_EYE, SOUND_BY_HAND]);
     inspector.begin(&host.origin(), "hand-tools").await?;
     assert_eq!(inspector.walk_to("live-pin-width").await?, "live-pin-width");
     phone.tap(OWN).await?;
     phone.screenshot("chosen").await?;
     phone.type_text(".asked input.value", "6.35").await?;
     // A rectangle of 0.04 mm and one digit, 0.05 mm in all, with the last digit's own 0.005 mm: 2 * sqrt(0.05² + 0.005²) / sqrt(3).
-    phone.wait_for_text(".said-back", "0.06").await?;
+    phone.wait_for_text(".said-back", "0.058").await?;
     phone.type_text(".asked input.value", "\n").await?;
     phone.wait_for(".asked[data-question=earth-pin-width]").await?;
     phone.tap_words("more: look next, letters, what nobody looked at, delete").await?;
@@ -49,7 +49,7 @@ async fn own_instrument_is_named_once_and_its_doubt_goes_along() -> Result<()> {
     let answers = saved.get("answers").and_then(Value::as_array).context("the file has no answers")?;
     let of = |answer: &&Value| answer.get("question") == Some(&json!("live-pin-width"));
     let reading = answers.iter().find(of).and_then(|answer| answer.get("reading")).context("no reading")?;
-    let own = json!({ "name": "Bench calliper", "percent": 0, "digits": 1, "fixed": 0.04, "fixed_unit": "mm" });
+    let own = json!({ "name": "Bench calliper", "percent": 0, "digits": 1, "fixed": 0.04, "fixed_unit": "millimetre" });
     assert_eq!(reading.get("own_instrument"), Some(&own));
     assert_eq!(phone.console_errors().await?, [""; 0]);
     Ok(())
