@@ -44,9 +44,11 @@ const LATER: [&str; 11] = [
     "words::study",
 ];
 
+/// The sources with their paths inside `src`, whatever the folders above it are called.
 fn sources() -> Vec<(PathBuf, String)> {
+    let source = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
     let mut found = Vec::new();
-    let mut folders = vec![Path::new(env!("CARGO_MANIFEST_DIR")).join("src")];
+    let mut folders = vec![source.clone()];
     while let Some(folder) = folders.pop() {
         for entry in fs::read_dir(&folder).expect("the source folder can be read") {
             let path = entry.expect("an entry can be read").path();
@@ -54,7 +56,8 @@ fn sources() -> Vec<(PathBuf, String)> {
                 folders.push(path);
             } else if path.extension().is_some_and(|ending| ending == "rs") {
                 let text = fs::read_to_string(&path).expect("a source file can be read");
-                found.push((path, text));
+                let inside = path.strip_prefix(&source).expect("a source lies in src");
+                found.push((inside.to_path_buf(), text));
             }
         }
     }
@@ -62,9 +65,7 @@ fn sources() -> Vec<(PathBuf, String)> {
     found
 }
 
-fn layer_of(path: &Path) -> Option<usize> {
-    let source = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
-    let inside = path.strip_prefix(source).expect("a source lies in src");
+fn layer_of(inside: &Path) -> Option<usize> {
     let first = inside.components().next()?.as_os_str().to_str()?;
     LAYERS.iter().position(|(folder, _)| first.trim_end_matches(".rs") == *folder)
 }
@@ -169,18 +170,9 @@ fn texts(line: &str) -> Vec<String> {
 
 #[test]
 fn words_have_the_apostrophes_and_quotation_marks_of_a_printed_page() {
-    let shown = [
-        "src/words",
-        "src/drawing",
-        "src/record/fault.rs",
-        "src/record/entry_fault.rs",
-        "src/archive/fault.rs",
-        "src/store/mod.rs",
-    ];
-    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let shown = ["words", "drawing", "record/fault.rs", "record/entry_fault.rs", "archive/fault.rs", "store/mod.rs"];
     let mut sentences = 0;
-    for (path, text) in sources().into_iter().filter(|(path, _)| shown.iter().any(|at| path.starts_with(root.join(at))))
-    {
+    for (path, text) in sources().into_iter().filter(|(path, _)| shown.iter().any(|at| path.starts_with(at))) {
         for sentence in text.lines().flat_map(texts).filter(|text| text.contains(' ') && !text.contains("='")) {
             sentences += 1;
             assert!(!sentence.contains('\''), "{}: {sentence}", path.display());
