@@ -70,7 +70,7 @@ pub fn append(record: &mut Record, handling: Handling) -> Result<(), RecordFault
     let handling = custody::handling(handling).map_err(|fault| RecordFault::Handling { number, fault })?;
     let last = entries.iter().filter_map(|entry| entry.link.clone()).max_by_key(|link| link.number);
     let linked = if last.is_some() { entries.len() } else { 0 };
-    let mut last = last.unwrap_or_else(|| start(&record.id));
+    let mut last = last.unwrap_or_else(|| start(&record.begun));
     entries.push(Entry { handling, link: None });
     for entry in entries.iter_mut().skip(linked) {
         let number = last.number.saturating_add(1);
@@ -95,13 +95,13 @@ pub fn chain(record: &Record) -> Chain {
     breaks
         .extend(behind.map(|((_, before), (_, link))| Break::Misplaced { number: link.number, after: before.number }));
     linked.sort_by_key(|(_, link)| link.number);
-    walk(&record.id, &linked, &mut breaks);
+    walk(&record.begun, &linked, &mut breaks);
     if breaks.is_empty() { Chain::Unbroken(entries.len()) } else { Chain::Broken(breaks) }
 }
 
 /// Along entries in the order of their numbers.
-fn walk(id: &str, linked: &[(&Handling, &Link)], breaks: &mut Vec<Break>) {
-    let start = start(id);
+fn walk(begun: &str, linked: &[(&Handling, &Link)], breaks: &mut Vec<Break>) {
+    let start = start(begun);
     let mut number = 0;
     // Where a number stands twice, one of the two was put in, and what comes next may follow from either.
     let mut ends = vec![&start];
@@ -123,9 +123,9 @@ fn walk(id: &str, linked: &[(&Handling, &Link)], breaks: &mut Vec<Break>) {
     }
 }
 
-/// What the first entry is linked to: the name of the record.
-fn start(id: &str) -> Link {
-    Link { number: 0, sha256: id.to_owned() }
+/// What the first entry is linked to: when the examination was begun. Its name would not do: a copy that is kept beside it has another.
+fn start(begun: &str) -> Link {
+    Link { number: 0, sha256: begun.to_owned() }
 }
 
 /// An entry as it is hashed: every field, in this order.

@@ -67,7 +67,7 @@ pub struct Handling {
     #[serde(default, skip_serializing_if = "String::is_empty")]
     #[cfg_attr(feature = "schema", schemars(length(max = LONGEST_TEXT)))]
     pub seal: String,
-    /// SHA-256 of the link before it, or of the examination’s name, and of this entry; 64 lower-case hexadecimal digits.
+    /// SHA-256 of the link before it, or of when the examination was begun, and of this entry; 64 lower-case hexadecimal digits.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(regex(pattern = "^[0-9a-f]{64}$")))]
     pub link: Option<String>,
