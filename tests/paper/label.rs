@@ -10,7 +10,6 @@ use crate::reader::{about, code, file, text};
 use crate::{record, records};
 
 #[test]
-#[ignore = "needs poppler and zbar; `cargo verify paper` runs it"]
 fn label_names_number_date_and_fingerprint_on_a_card() {
     let record = record("market-stall-lead");
     let made = file("label", "label.pdf", &label(&record));
@@ -26,7 +25,6 @@ fn label_names_number_date_and_fingerprint_on_a_card() {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn label_tells_no_verdict() {
     for (name, record) in records() {
         let made = file("verdict", &format!("{name}.pdf"), &label(&record));

@@ -1,14 +1,19 @@
 //! What is made for printing, read back by programs of others: what it says, its faces, its photos, its square code.
 //!
-//! Those that need poppler or zbar are left out by `cargo test`, which says so, and run by `cargo verify paper`.
+//! Those that need poppler or zbar are there with the feature `readers`, as `cargo verify paper` has it.
 
 #![expect(clippy::expect_used, reason = "a test that cannot read its cases must stop")]
 
+#[cfg(feature = "readers")]
 mod label;
+#[cfg(feature = "readers")]
 mod origin;
+#[cfg(feature = "readers")]
 mod photos;
+#[cfg(feature = "readers")]
 mod reader;
 mod same;
+#[cfg(feature = "readers")]
 mod words;
 
 use std::fs;

@@ -12,7 +12,6 @@ use crate::record;
 const KEY: PublicKey = PublicKey::new([7; 32]);
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn what_somebody_wrote_of_the_origin_stays_text() {
     let mut record = record("market-stall-lead");
     let hostile = "(Tj) ET <script> \\) %%EOF \u{202e}gpj";
@@ -26,7 +25,6 @@ fn what_somebody_wrote_of_the_origin_stays_text() {
 }
 
 #[test]
-#[ignore = "needs poppler and zbar; `cargo verify paper` runs it"]
 fn paper_and_label_name_the_key_in_words_and_in_the_square_code() {
     let record = record("market-stall-lead");
     let key = seal::fingerprint(&KEY);

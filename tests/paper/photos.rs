@@ -25,7 +25,6 @@ fn with_photo(sha256: &str, media_type: &str) -> Record {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn photo_comes_out_of_the_pdf_as_it_went_in() {
     // Any JPEG does: a picture of a sheet is one that somebody else has made.
     let sheet = file("photo", "sheet.pdf", &pdf(&record("market-stall-lead"), &[]));
@@ -49,7 +48,6 @@ fn photo_comes_out_of_the_pdf_as_it_went_in() {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn photo_that_no_pdf_can_show_is_told() {
     for bytes in [&b"RIFF....WEBP"[..], b"", b"\xFF\xD8", b"\xFF\xD8\xFF\xC0\x00\x0B\x08\x00\x00\x00\x00\x03"] {
         let record = with_photo(&"8".repeat(64), "image/webp");

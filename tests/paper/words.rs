@@ -34,7 +34,6 @@ fn count(text: &str) -> BTreeMap<String, usize> {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn every_word_of_the_page_is_on_paper_as_often() {
     for (name, record) in records() {
         let made = file("words", &format!("{name}.pdf"), &pdf(&record, &[]));
@@ -47,7 +46,6 @@ fn every_word_of_the_page_is_on_paper_as_often() {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn sheets_are_numbered_and_bear_the_number_of_the_sample() {
     for (name, record) in records() {
         let made = file("sheets", &format!("{name}.pdf"), &pdf(&record, &[]));
@@ -62,7 +60,6 @@ fn sheets_are_numbered_and_bear_the_number_of_the_sample() {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn letters_and_signs_of_print_are_set_and_all_else_is_shown_by_its_number() {
     let mut record = record("market-stall-lead");
     // What print on a product has, what an address may have, and what no face of ours has.
@@ -75,7 +72,6 @@ fn letters_and_signs_of_print_are_set_and_all_else_is_shown_by_its_number() {
 }
 
 #[test]
-#[ignore = "needs poppler; `cargo verify paper` runs it"]
 fn faces_stand_inside_and_say_which_letters_they_show() {
     let made = file("faces", "faces.pdf", &pdf(&record("worn-lead-opened"), &[]));
     let fonts = run("pdffonts", &[], &made);
@@ -88,7 +84,6 @@ fn faces_stand_inside_and_say_which_letters_they_show() {
 }
 
 #[test]
-#[ignore = "needs poppler and zbar; `cargo verify paper` runs it"]
 fn square_code_says_number_and_fingerprint() {
     let record = record("market-stall-lead");
     let made = file("code", "code.pdf", &pdf(&record, &[]));

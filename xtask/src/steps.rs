@@ -139,7 +139,7 @@ fn fmt(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn lint_engine(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[&["clippy", "--all-targets"], &ENGINE, &DENY]))
+    run(&mut bench.cargo(&[&["clippy", "--all-targets", "--features", "readers"], &ENGINE, &DENY]))
 }
 
 fn test_engine(bench: &Bench) -> Result<(), Trouble> {
@@ -153,7 +153,7 @@ fn second_opinion(bench: &Bench) -> Result<(), Trouble> {
 }
 
 fn test_paper(bench: &Bench) -> Result<(), Trouble> {
-    run(&mut bench.cargo(&[&["test", "--test", "paper"], &ENGINE, &["--", "--ignored"]]))
+    run(&mut bench.cargo(&[&["test", "--test", "paper", "--features", "readers"], &ENGINE]))
 }
 
 fn spark(bench: &Bench) -> Result<(), Trouble> {
