@@ -88,6 +88,17 @@ fn says_all_of(one: &Record, other: &Record) -> bool {
         && other.photos.iter().all(|photo| one.photos.contains(photo))
 }
 
+/// So many samples may have changed since the last archive before somebody is reminded.
+const MANY: usize = 5;
+
+/// How many of these are new or were changed since a moment, if they are many; without a moment, all are. The example does not count.
+pub fn many_since(records: &[Record], moment: Option<&str>) -> Option<usize> {
+    // What has no clock may be newer.
+    let is_newer = |record: &&Record| moment.is_none_or(|moment| is_later(&record.changed, moment).unwrap_or(true));
+    let newer = records.iter().filter(|record| !record.is_example).filter(is_newer).count();
+    (newer >= MANY).then_some(newer)
+}
+
 /// How many of an archive's examinations and photos became what.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Tally {

@@ -55,7 +55,8 @@ pub const FUSE_RATING: &Question = &Question::one(
     Equipment::Eyes,
     &["3", "5", "10", "13", "above-13", "other-up-to-13", "not-printed"],
 )
-.when(fuse::may_be_seen);
+.when(fuse::may_be_seen)
+.implied(fuse::without_print);
 
 /// The current that an answer to [`FUSE_RATING`] names; `None` for one that names none.
 pub fn in_amperes(rating: &str) -> Option<ElectricCurrent> {

@@ -3,6 +3,7 @@
 //! A question settles nothing. [Checks](super::check) read its answers; one answer may feed several checks, so that a buyer at a stall
 //! taps once for what one look can tell.
 
+use super::examination::Answer;
 use super::facts;
 use super::instrument::Instrument;
 use super::quantity::{QuantityKind, Unit};
@@ -28,6 +29,8 @@ pub struct Question {
     pub stage: Stage,
     /// Whether it is asked at all, given what is known.
     pub when: fn(&View) -> bool,
+    /// What another answer says of it; who has said that is not asked.
+    pub implied: fn(&View) -> Option<&'static Answer>,
 }
 
 impl PartialEq for Question {
@@ -206,7 +209,17 @@ impl Question {
 
     /// A question asked once, always.
     pub const fn asking(id: &'static str, place: Place, needs: Equipment, ask: Ask) -> Self {
-        Self { id, key: Key::of(id), place, needs, ask, per: Per::Sample, stage: Stage::Whole, when: always }
+        Self {
+            id,
+            key: Key::of(id),
+            place,
+            needs,
+            ask,
+            per: Per::Sample,
+            stage: Stage::Whole,
+            when: always,
+            implied: nothing,
+        }
     }
 
     /// The same question for each of several.
@@ -220,6 +233,13 @@ impl Question {
     #[must_use]
     pub const fn when(mut self, when: fn(&View) -> bool) -> Self {
         self.when = when;
+        self
+    }
+
+    /// The same question, which another answer may settle.
+    #[must_use]
+    pub const fn implied(mut self, implied: fn(&View) -> Option<&'static Answer>) -> Self {
+        self.implied = implied;
         self
     }
 
@@ -258,4 +278,8 @@ impl Question {
 
 const fn always(_: &View) -> bool {
     true
+}
+
+const fn nothing(_: &View) -> Option<&'static Answer> {
+    None
 }

@@ -2,7 +2,6 @@
 
 use std::collections::BTreeMap;
 
-use super::check::plug::fuse::IN_THE_HOLDER;
 use super::examination::{Answer, Examination};
 use super::facts;
 use super::marking::{Claims, FlexPrint};
@@ -12,9 +11,6 @@ use super::reading::Reading;
 use super::sample::{Equipment, Kind, Market};
 use super::standard::bs1363_1;
 use super::uncertainty::Measured;
-
-/// What a fuse without any print says of its amperes.
-static NOT_PRINTED: Answer = Answer::One("not-printed");
 
 /// One examination, indexed.
 #[derive(Debug)]
@@ -31,10 +27,6 @@ impl<'a> View<'a> {
         let mut answers = BTreeMap::new();
         for answered in &examination.answers {
             answers.insert((answered.question.key, answered.target), &answered.answer);
-        }
-        // A fuse that bears no print at all names no amperes: nobody is asked for them.
-        if matches!(answers.get(&(IN_THE_HOLDER.key, Target::Sample)), Some(Answer::One("unmarked"))) {
-            answers.entry((facts::FUSE_RATING.key, Target::Sample)).or_insert(&NOT_PRINTED);
         }
         let printed = |question: &Question, target| match answers.get(&(question.key, target)) {
             Some(Answer::Printed(print)) => Some(print.as_str()),
@@ -87,9 +79,9 @@ impl<'a> View<'a> {
         }
     }
 
-    /// The answer to a question for a target.
+    /// The answer to a question for a target, given or implied by another.
     pub fn answer(&self, question: &Question, target: Target) -> Option<&'a Answer> {
-        self.answers.get(&(question.key, target)).copied()
+        self.answers.get(&(question.key, target)).copied().or_else(|| (question.implied)(self))
     }
 
     /// The one answer chosen, by code.

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use plugwary::archive::{ArchiveFault, Fate, Tally, take};
+use plugwary::archive::{ArchiveFault, Fate, Tally, many_since, take};
 use plugwary::domain::examination::Answer;
 use plugwary::domain::question::Target;
 use plugwary::record::Record;
@@ -181,4 +181,17 @@ fn everything_is_counted_and_told() {
     assert_eq!(lines.len(), 9);
     assert!(lines.iter().all(|line| line.ends_with('.')));
     assert!(taken_back(&Tally::default()).is_empty());
+}
+
+#[test]
+fn samples_changed_since_the_last_archive_are_told_once_they_are_many() {
+    let records: Vec<Record> = (1..=6).map(|minute| at(minute, &[FUSE])).collect();
+    let since = |minute: u8| many_since(&records, Some(&format!("2026-11-24T11:{minute:02}:00+01:00")));
+    assert_eq!(many_since(&records, None), Some(6));
+    assert_eq!(since(1), Some(5));
+    assert_eq!(since(2), None);
+    assert_eq!(many_since(&records[..4], None), None);
+    let mut example = records.clone();
+    example[0].is_example = true;
+    assert_eq!(many_since(&example, None), Some(5));
 }

@@ -1,6 +1,7 @@
 //! The fuse in the plug: that there is one, whole, and its holder closed.
 
 use crate::domain::check::{Check, Judge, Prospect, Ruling};
+use crate::domain::examination::Answer;
 use crate::domain::facts::has_uk_plug;
 use crate::domain::finding::Severity::Danger;
 use crate::domain::question::Question;
@@ -28,6 +29,9 @@ pub const IN_THE_HOLDER: &Question = &Question::one(
 .when(has_uk_plug);
 
 const RULES: &[Clause] = &[bs1363_1::FUSE, bs1362::MARKING];
+
+/// What a fuse without any print says of its amperes.
+const NOT_PRINTED: &Answer = &Answer::One("not-printed");
 
 /// **Finds** a 13 A plug without a fuse link, or made without a place for one.
 ///
@@ -139,4 +143,9 @@ pub fn may_be_there(view: &View) -> bool {
 /// Whether there is, or may be, a fuse link that can be looked at.
 pub fn may_be_seen(view: &View) -> bool {
     may_be_there(view) && view.one(IN_THE_HOLDER) != Some("under-the-cover")
+}
+
+/// The amperes of a fuse that bears no print at all: nobody need be asked for them.
+pub fn without_print(view: &View) -> Option<&'static Answer> {
+    (view.one(IN_THE_HOLDER) == Some("unmarked")).then_some(NOT_PRINTED)
 }
