@@ -42,6 +42,13 @@ impl Way {
     }
 }
 
+/// The address in the study of all samples together.
+pub const COLLECTION: &str = "/study.html#/samples";
+/// The address in the study of one's own instruments.
+pub const INSTRUMENTS: &str = "/study.html#/instruments";
+/// The address in the study where files are looked at and taken in.
+pub const TAKE_IN: &str = "/study.html#/take-in";
+
 /// The address in the study of what can be done with a sample afterwards.
 pub fn afterwards(id: &str) -> String {
     format!("/study.html#/sample/{id}")

@@ -7,7 +7,7 @@ use crate::record::RecordFault;
 /// Storage failed.
 pub fn store(fault: &impl Display) -> String {
     format!(
-        "Not saved: {fault}. What you see is still here: before you leave this page, open “more” and save the examination alone."
+        "Not saved: {fault}. What you see is still here, and nowhere else: save the examination alone, under “more” or where its file is made, before you leave."
     )
 }
 

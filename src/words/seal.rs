@@ -2,6 +2,7 @@
 
 use super::check;
 use super::moment::moment;
+use crate::domain::verdict::Verdict;
 use crate::record::Said;
 use crate::seal::{Again, Change, Part, State};
 
@@ -132,14 +133,8 @@ fn wrong(code: &str) -> String {
 }
 
 fn verdict(code: &str) -> String {
-    let known = match code {
-        "keep-away" => "“keep away”",
-        "do-not-accept" => "“don’t accept it”",
-        "not-decided" => "“not decided: don’t use it yet”",
-        "nothing-wrong-seen" => "“nothing wrong seen”",
-        _ => return Said::from(code).to_string(),
-    };
-    known.to_owned()
+    let known = Verdict::ALL.into_iter().find(|known| known.code() == code);
+    known.map_or_else(|| Said::from(code).to_string(), |known| format!("“{}”", super::verdict::name(known)))
 }
 
 fn outcome(code: &str) -> String {

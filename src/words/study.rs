@@ -1,11 +1,7 @@
 //! The words of the study: what can be done with a sample and with files once one sits down.
 
-use crate::domain::verdict::Verdict;
-
 /// Leads back to where the app begins.
 pub const START: &str = "Start";
-/// Leads back to the sample.
-pub const BACK_TO_SAMPLE: &str = "Carry on looking";
 /// Heading of what can be done with a sample afterwards.
 pub const AFTERWARDS: &str = "Afterwards";
 /// Heading of where files are looked at.
@@ -54,9 +50,7 @@ pub const SAVE_LABEL: &str = "Label for the kept sample (PDF)";
 /// Said while the file is made.
 pub const MAKING_FILE: &str = "Making the file…";
 /// Said of the file.
-pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back. It is sealed with this device’s own key: a later change shows.";
-/// Leads from the file to what else can be done.
-pub const AND_AFTERWARDS: &str = "Letters, where it came from, how grave it is, beside a known good";
+pub const FILE_IS: &str = "One page that any browser opens without a network. It holds the statement, the numbers and limits, the photos, and the examination itself, so that this app can take it back. Where the browser keeps a key for it, it is sealed with this device’s own: a later change shows.";
 /// Leads to the comparison.
 pub const COMPARE: &str = "Beside a known good";
 /// Leads to the pictures.
@@ -150,6 +144,8 @@ pub const ARCHIVE: &str = "Everything out, and back in";
 pub const ARCHIVE_MADE: &str = "The archive is with your downloads. Keep it elsewhere than on this device.";
 /// Said after somebody stopped it.
 pub const STOPPED: &str = "Stopped. Nothing was changed.";
+/// Said after somebody stopped taking an archive back.
+pub const STOPPED_TAKING: &str = "Stopped. What was taken before that is kept.";
 /// Stops what is being done.
 pub const STOP: &str = "stop";
 
@@ -175,16 +171,6 @@ pub fn this_device(fingerprint: &str) -> String {
     format!(
         "Files made on this device are sealed with its own key, {fingerprint}. It was made here, and says nothing about who you are. Tell it to the receiver by another way than the file."
     )
-}
-
-/// A verdict as a choice.
-pub const fn verdict(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::KeepAway => "keep away",
-        Verdict::DoNotAccept => "don’t accept it",
-        Verdict::NotDecided => "not decided",
-        Verdict::NothingWrongSeen => "nothing wrong seen",
-    }
 }
 
 /// Heading of one's own instruments.

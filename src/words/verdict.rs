@@ -38,6 +38,16 @@ pub fn reach(assessment: &Assessment) -> String {
     }
 }
 
+/// A verdict by its name.
+pub const fn name(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::KeepAway => "keep away",
+        Verdict::DoNotAccept => "don’t accept it",
+        Verdict::NotDecided => "not decided: don’t use it yet",
+        Verdict::NothingWrongSeen => "nothing wrong seen",
+    }
+}
+
 /// What to do now; empty where nothing follows.
 pub const fn advice(verdict: Verdict) -> &'static str {
     match verdict {

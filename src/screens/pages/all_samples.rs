@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::Record;
 use crate::screens::state::{Samples, Unreadable};
-use crate::screens::way::{Link, Way};
+use crate::screens::way::{COLLECTION, Link, TAKE_IN, Way};
 use crate::words::{mark, screens as words, verdict};
 
 /// The page.
@@ -45,11 +45,11 @@ pub fn AllSamples() -> impl IntoView {
                 view! { <p class="small">{text}</p> }
             }}
             <p class="way">
-                <a href="/study.html#/samples" id="collection">{words::COLLECTION}</a>
+                <a href=COLLECTION id="collection">{words::COLLECTION}</a>
                 <Link to=Way::About>{words::ABOUT}</Link>
             </p>
             <div class="thumb">
-                <a href="/study.html#/take-in" class="aside" id="take-in">{words::TAKE_IN}</a>
+                <a href=TAKE_IN class="aside" id="take-in">{words::TAKE_IN}</a>
                 <Link to=Way::NewSample class="decisive" id="start">{words::START_LOOKING}</Link>
             </div>
         </main>

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::domain::sample::{Equipment, Kind, Market, Sample};
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way, Ways};
+use crate::screens::widgets::Line;
 use crate::store::settings;
 use crate::words::{screens as words, verdict};
 
@@ -83,21 +84,5 @@ where
                 })
                 .collect_view()}
         </fieldset>
-    }
-}
-
-/// A line of free text.
-#[component]
-fn Line(
-    /// What it is.
-    label: &'static str,
-    /// The text.
-    text: RwSignal<String>,
-) -> impl IntoView {
-    view! {
-        <label class="line">
-            {label}
-            <input type="text" maxlength="200" prop:value=text on:input=move |event| text.set(event_target_value(&event)) />
-        </label>
     }
 }

@@ -6,7 +6,7 @@ use std::rc::Rc;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
-use super::platform::{clock, file, help, ids, persist, photo, tabs};
+use super::platform::{clock, file, help, ids, lifecycle, persist, photo, tabs};
 use crate::domain::assess::{RuleBook, assess};
 use crate::domain::examination::{Answer, Examination};
 use crate::domain::experience::Experience;
@@ -70,6 +70,7 @@ impl Samples {
             writes: StoredValue::default(),
             database: StoredValue::new_local(None),
         };
+        lifecycle::ask_before_leaving(move || samples.writes.with_value(Writes::has_failed));
         spawn_local(samples.load());
         spawn_local(samples.load_words());
         tabs::on_change(move || spawn_local(samples.load()));

@@ -161,6 +161,9 @@ impl Samples {
     fn write(self, write: Write, of: Option<(String, u64)>) {
         spawn_local(async move {
             if let Err(fault) = self.carry_out(write).await {
+                if let Some((id, _)) = of {
+                    self.writes.update_value(|writes| writes.fail(id));
+                }
                 self.tell_fault(&fault);
             } else if let Some((id, number)) = of {
                 self.writes.update_value(|writes| writes.finish(&id, number));
@@ -197,6 +200,8 @@ pub(super) struct Writes {
     newest: BTreeMap<String, u64>,
     /// Samples whose newest write is not finished, or failed.
     open: BTreeSet<String>,
+    /// Those of them of which a write has failed.
+    failed: BTreeSet<String>,
 }
 
 impl Writes {
@@ -211,7 +216,17 @@ impl Writes {
     fn finish(&mut self, id: &str, number: u64) {
         if self.newest.get(id) == Some(&number) {
             self.open.remove(id);
+            self.failed.remove(id);
         }
+    }
+
+    fn fail(&mut self, id: String) {
+        self.failed.insert(id);
+    }
+
+    /// Whether something stands on the screen that could not be written.
+    pub(super) fn has_failed(&self) -> bool {
+        !self.failed.is_empty()
     }
 
     /// Whether a sample was written since so many writes were begun, or is still to be.

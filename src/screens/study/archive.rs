@@ -12,11 +12,8 @@ use crate::record::Record;
 use crate::screens::platform::file::{self, Picked, Pieces};
 use crate::screens::platform::{clock, persist};
 use crate::screens::state::Samples;
-use crate::store::settings;
+use crate::store::{self, settings};
 use crate::words::{archive as words, faults, study};
-
-/// So many samples may have changed since the last archive before somebody is reminded.
-const MANY: usize = 5;
 
 /// What is being done, and how far.
 #[derive(Debug, Clone, Copy)]
@@ -29,9 +26,9 @@ struct Work {
 
 impl Work {
     fn begin(self, of: usize) {
-        self.is_stopped.set(false);
-        self.said.set(Vec::new());
-        self.progress.set(Some((0, of)));
+        self.is_stopped.try_set(false);
+        self.said.try_set(Vec::new());
+        self.progress.try_set(Some((0, of)));
     }
 
     /// Takes note of how far it is; whether to go on. Whoever has left the page wants nothing more.
@@ -78,24 +75,19 @@ pub fn Archive() -> impl IntoView {
         let Some(picked) = file::picked(&event).into_iter().next() else { return };
         persist::ask();
         spawn_local(async move {
-            let said = match take_back(samples, &picked, work).await {
-                Ok(tally) => words::taken_back(&tally),
-                Err(said) => vec![said],
-            };
+            let mut tally = Tally::default();
+            let ended = take_back(samples, &picked, work, &mut tally).await;
+            let said = words::taken_back(&tally).into_iter().chain(ended.err()).collect();
             samples.read_again().await;
             work.end(said);
         });
     };
-    let unsaved = Memo::new(move |_| {
-        let since = archived.get();
-        let is_newer = |record: &Record| since.as_deref().is_none_or(|since| is_later(&record.changed, since));
-        samples.all().iter().filter(|record| !record.is_example && is_newer(record)).count()
-    });
+    let unsaved = Memo::new(move |_| archive::many_since(&samples.all(), archived.read().as_deref()));
     let is_working = move || work.progress.get().is_some();
     view! {
         <section id="archive">
             <h2>{study::ARCHIVE}</h2>
-            {move || (unsaved.get() >= MANY).then(|| view! { <p class="notice" id="reminder">{study::reminder(unsaved.get())}</p> })}
+            {move || unsaved.get().map(|n| view! { <p class="notice" id="reminder">{study::reminder(n)}</p> })}
             <p>{words::IS}</p>
             <p class="asides">
                 <button class="aside" id="make-archive" disabled=is_working on:click=make>{words::MAKE}</button>
@@ -124,10 +116,6 @@ pub fn Archive() -> impl IntoView {
     }
 }
 
-fn is_later(one: &str, other: &str) -> bool {
-    archive::is_later(one, other).unwrap_or(true)
-}
-
 /// Packs every sample and its photos; `None` where it was stopped. Only one photo is in memory at a time.
 async fn pack(samples: Samples, records: &[Record], work: Work) -> Result<Option<Pieces>, ArchiveFault> {
     let mut packer = Packer::new();
@@ -151,10 +139,11 @@ async fn pack(samples: Samples, records: &[Record], work: Work) -> Result<Option
     Ok(Some(pieces))
 }
 
-/// Takes everything of an archive that is not here yet.
-async fn take_back(samples: Samples, picked: &Picked, work: Work) -> Result<Tally, String> {
+/// Takes everything of an archive that is not here yet, and counts it; what is said if it ends before that.
+async fn take_back(samples: Samples, picked: &Picked, work: Work, tally: &mut Tally) -> Result<(), String> {
     let refused = |fault: &ArchiveFault| words::refused(fault, &fault.hint());
     let unread = |fault: file::Fault| faults::file(&fault);
+    let not_kept = |fault: store::Fault| faults::not_kept(&fault);
     let size = picked.size();
     let tail = picked.bytes(size - archive::tail_length(size)..size).await.map_err(unread)?;
     let directory = archive::directory(&tail, size).map_err(|fault| refused(&fault))?;
@@ -168,11 +157,11 @@ async fn take_back(samples: Samples, picked: &Picked, work: Work) -> Result<Tall
     }
     let examinations: Vec<&Entry> =
         listing.entries.iter().filter(|entry| matches!(entry.name, Name::Examination(_))).collect();
-    let mut tally = Tally { others: listing.others, ..Tally::default() };
+    tally.others = listing.others;
     work.begin(examinations.len());
     for (done, entry) in examinations.iter().enumerate() {
         if !work.step(done, examinations.len()) {
-            break;
+            return Err(study::STOPPED_TAKING.to_owned());
         }
         let bytes = picked.bytes(entry.span()).await.map_err(unread)?;
         let taken =
@@ -190,13 +179,13 @@ async fn take_back(samples: Samples, picked: &Picked, work: Work) -> Result<Tall
             let bytes = picked.bytes(entry.span()).await.map_err(unread)?;
             match archive::photo(entry, &bytes) {
                 Ok(carried) => {
-                    samples.keep_photo(&carried).await.map_err(|fault| faults::store(&fault))?;
+                    samples.keep_photo(&carried).await.map_err(not_kept)?;
                     tally.photos += 1;
                 }
                 Err(_damaged) => tally.photos_lost += 1,
             }
         }
-        samples.keep_record(&taken.record).await.map_err(|fault| faults::store(&fault))?;
+        samples.keep_record(&taken.record).await.map_err(not_kept)?;
     }
-    Ok(tally)
+    Ok(())
 }

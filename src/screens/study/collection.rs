@@ -109,7 +109,7 @@ fn Sorting(
         let all: Vec<_> = all.into_iter().map(|(code, name)| (code.to_owned(), name)).collect();
         Memo::new(move |_| all.clone())
     };
-    let verdicts = fixed(Verdict::ALL.map(|one| (one.code(), study::verdict(one).to_owned())).to_vec());
+    let verdicts = fixed(Verdict::ALL.map(|one| (one.code(), verdict::name(one).to_owned())).to_vec());
     let kinds = fixed(Kind::ALL.map(|one| (one.code(), verdict::kind(one).to_owned())).to_vec());
     let markets = fixed(Market::ALL.map(|one| (one.code(), verdict::market(one).to_owned())).to_vec());
     let some = |code: String| (!code.is_empty()).then_some(code);

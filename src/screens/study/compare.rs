@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::frame::id_of;
 use crate::domain::assess::{RuleBook, assess};
 use crate::domain::comparison::{Compared, Likeness, compare};
 use crate::drawing::found;
@@ -12,7 +13,6 @@ use crate::words::{comparison as words, mark, study};
 /// The page.
 pub fn compared(record: Memo<Record>) -> AnyView {
     let samples = expect_context::<Samples>();
-    let id = move || record.with_untracked(|record| record.id.clone());
     let others = Memo::new(move |_| {
         let mine = record.with(|record| record.id.clone());
         let (good, rest): (Vec<Record>, Vec<Record>) =
@@ -22,7 +22,7 @@ pub fn compared(record: Memo<Record>) -> AnyView {
     let chosen = RwSignal::new(String::new());
     let reference = Memo::new(move |_| samples.get(&chosen.read()));
     let is_known_good = Memo::new(move |_| record.with(|record| record.is_known_good));
-    let mark_it = move |_| samples.edit(&id(), |record| record.is_known_good = !record.is_known_good);
+    let mark_it = move |_| samples.edit(&id_of(record), |record| record.is_known_good = !record.is_known_good);
     let choices = move || {
         let all = others.get().into_iter();
         all.map(
@@ -68,12 +68,11 @@ fn beside(sample: &Record, reference: &Record) -> impl IntoView + use<> {
         view! { <figure class="picture"><div inner_html=picture.svg></div>{notes}</figure> }
     });
     let is_one_sided = |one: &Compared| matches!(one.likeness, Likeness::OnlySample | Likeness::OnlyReference);
-    let part = |heading: &'static str, bar: &'static str, wanted: &dyn Fn(&Compared) -> bool| {
+    let part = |heading: &'static str, wanted: &dyn Fn(&Compared) -> bool| {
         let lines: Vec<String> = all.iter().filter(|one| wanted(one)).map(|one| words::sentence(one, kind)).collect();
-        let class = format!("said bar-{bar}");
         (!lines.is_empty()).then(|| {
-            let lines = lines.into_iter().map(|line| view! { <p class=class.clone()>{line}</p> }).collect_view();
-            view! { <h2>{heading}</h2> {lines} }
+            let lines = lines.into_iter().map(|line| view! { <li>{line}</li> }).collect_view();
+            view! { <h2>{heading}</h2> <ul class="told">{lines}</ul> }
         })
     };
     let cautions = words::cautions(&sample.examination, &reference.examination);
@@ -81,10 +80,10 @@ fn beside(sample: &Record, reference: &Record) -> impl IntoView + use<> {
         <section id="compared">
             <p>{words::summary(&all)}</p>
             {cautions.into_iter().map(|said| view! { <p class="small">{said}</p> }).collect_view()}
-            {part(words::DIFFERS, "double", &|one| one.differs())}
+            {part(words::DIFFERS, &|one| one.differs())}
             {faces}
-            {part(words::THE_REST, "thin", &|one| !one.differs() && !is_one_sided(one))}
-            {part(words::ONLY_ONE, "empty", &is_one_sided)}
+            {part(words::THE_REST, &|one| !one.differs() && !is_one_sided(one))}
+            {part(words::ONLY_ONE, &is_one_sided)}
             <p class="small">{words::how()}</p>
         </section>
     }

@@ -6,6 +6,7 @@ use super::way::Room;
 use crate::record::Record;
 use crate::screens::state::Samples;
 use crate::screens::way::Way;
+use crate::screens::widgets::Line;
 use crate::words::{mark, screens, study as words};
 
 /// A page of the study about one sample, once that is read.
@@ -43,7 +44,7 @@ pub fn OfSample(
         <main class="page study">
             <p class="way">
                 <a href=Way::AllSamples.path()>{words::START}</a>
-                <a href=looking>{words::BACK_TO_SAMPLE}</a>
+                <a href=looking>{screens::CARRY_ON_LOOKING}</a>
                 <a href=afterwards>{words::AFTERWARDS}</a>
             </p>
             <h1>{heading}</h1>
@@ -52,9 +53,14 @@ pub fn OfSample(
     }
 }
 
-/// A line of text that is handed on at each key.
+/// The id of a record, as it is now.
+pub fn id_of(record: Memo<Record>) -> String {
+    record.with_untracked(|record| record.id.clone())
+}
+
+/// A line of text that is kept at each key.
 #[component]
-pub fn Line(
+pub fn Kept(
     /// What it is.
     label: &'static str,
     /// The text to begin with.
@@ -68,21 +74,10 @@ pub fn Line(
     #[prop(default = "text")]
     sort: &'static str,
 ) -> impl IntoView {
-    view! {
-        <label class="line">
-            {label}
-            <input
-                type=sort
-                id=(!id.is_empty()).then_some(id)
-                maxlength="400"
-                prop:value=text
-                on:input=move |event| put.run(event_target_value(&event))
-            />
-        </label>
-    }
+    view! { <Line label text=RwSignal::new(text) typed=put id sort /> }
 }
 
-/// Some lines of text that are handed on at each key.
+/// Some lines of text that are kept at each key.
 #[component]
 pub fn Area(
     /// What it is.

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::domain::instrument::{Accuracy, Instrument, OwnInstrument, ReadWith};
 use crate::screens::way::Way;
+use crate::screens::widgets::Line;
 use crate::store::settings;
 use crate::words::{instrument, study as words, typed};
 
@@ -46,7 +47,7 @@ pub fn Instruments() -> impl IntoView {
             let accuracy = own.own.as_ref().map(|own| instrument::accuracy(own.accuracy)).unwrap_or_default();
             let text = format!("{}, {}, {accuracy}", instrument::read_with(&own), instrument::name(own.instrument));
             let remove = move |_| keep(&|all| all.retain(|known| known.key() != key));
-            view! { <li class="said bar-thin">{text} " " <button class="aside" on:click=remove>{words::REMOVE}</button></li> }
+            view! { <li>{text} " " <button class="aside" on:click=remove>{words::REMOVE}</button></li> }
         };
         all.get().into_iter().map(line).collect_view()
     };
@@ -58,28 +59,17 @@ pub fn Instruments() -> impl IntoView {
     };
     let kinds = Instrument::ALL.into_iter().filter(|known| *known != Instrument::ContinuityTester);
     let kinds = kinds.map(|known| view! { <option value=known.code() selected=move || kind.get() == known>{instrument::name(known)}</option> });
-    let field = |label: &'static str, text: RwSignal<String>| {
-        view! {
-            <label class="line">
-                {label}
-                <input type="text" inputmode="decimal" maxlength="20" prop:value=text on:input=move |event| text.set(event_target_value(&event)) />
-            </label>
-        }
-    };
     view! {
         <main class="page study">
             <p class="way"><a href=Way::AllSamples.path()>{words::START}</a></p>
             <h1>{words::INSTRUMENTS}</h1>
             <p>{words::INSTRUMENTS_ARE}</p>
             <ul>{lines}</ul>
-            <label class="line">
-                {words::INSTRUMENT_NAME}
-                <input type="text" id="instrument-name" maxlength="60" prop:value=name on:input=move |event| name.set(event_target_value(&event)) />
-            </label>
+            <Line id="instrument-name" label=words::INSTRUMENT_NAME text=name />
             <label class="line">{words::INSTRUMENT_TYPE} <select on:change=choice>{kinds.collect_view()}</select></label>
-            {field(words::PERCENT, percent)}
-            {field(words::DIGITS, digits)}
-            {field(words::FIXED, fixed)}
+            <Line label=words::PERCENT text=percent keyboard="decimal" />
+            <Line label=words::DIGITS text=digits keyboard="decimal" />
+            <Line label=words::FIXED text=fixed keyboard="decimal" />
             <p class="small">{move || instrument::says(kind.get())}</p>
             <p class="small">{words::TWO_LEADS}</p>
             <div class="thumb">

@@ -49,7 +49,8 @@ fn OneLetter(
     let copy = move |_| {
         spawn_local(async move {
             let is_copied = clipboard::copy(&text.get_untracked()).await;
-            said.set(if is_copied { words::COPIED } else { words::NOT_COPIED });
+            // Whoever has left this page meanwhile has taken the signal along.
+            let _ = said.try_set(if is_copied { words::COPIED } else { words::NOT_COPIED });
         });
     };
     let hand_on = move |is_shared: bool| {

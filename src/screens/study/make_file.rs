@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use super::frame::id_of;
 use super::way::Room;
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::{self, Record};
@@ -21,7 +22,7 @@ enum HandOn {
 /// The page.
 pub fn make_file(record: Memo<Record>) -> AnyView {
     let samples = expect_context::<Samples>();
-    let afterwards = Room::Sample(record.with_untracked(|record| record.id.clone())).href();
+    let afterwards = Room::Sample(id_of(record)).href();
     let is_making = RwSignal::new(false);
     let hand_on = move |form: Form, way: HandOn| {
         let record = record.get_untracked();
@@ -47,7 +48,7 @@ pub fn make_file(record: Memo<Record>) -> AnyView {
         {judged}
         <p>{words::FILE_IS}</p>
         <p class="small" role="status">{move || is_making.get().then_some(words::MAKING_FILE)}</p>
-        <p><a href=afterwards id="afterwards">{words::AND_AFTERWARDS}</a></p>
+        <p><a href=afterwards id="afterwards">{screens::AFTERWARDS}</a></p>
         <div class="thumb column">
             <button class="decisive" id="share" disabled=is_making on:click=move |_| hand_on(Form::Page, HandOn::Share)>{words::SHARE}</button>
             <button class="decisive quiet" id="save" disabled=is_making on:click=move |_| hand_on(Form::Page, HandOn::Save)>{words::SAVE}</button>

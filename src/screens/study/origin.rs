@@ -2,11 +2,12 @@
 
 use leptos::prelude::*;
 
-use super::frame::{Area, Line};
+use super::frame::{Area, Kept, id_of};
 use crate::domain::custody::{Acquisition, Handling};
 use crate::record::{self, Attached, Record};
 use crate::screens::platform::{clock, file};
 use crate::screens::state::Samples;
+use crate::screens::widgets::Line;
 use crate::words::{custody as words, faults, screens, study};
 
 /// The page.
@@ -32,7 +33,7 @@ fn Acquired(
     let samples = expect_context::<Samples>();
     let put = move |field: Field| {
         Callback::new(move |text: String| {
-            let id = record.with_untracked(|record| record.id.clone());
+            let id = id_of(record);
             samples.edit(&id, |record| *field(&mut record.custody.acquisition) = text);
         })
     };
@@ -41,12 +42,12 @@ fn Acquired(
         Callback::new(move |local: String| put(|a| &mut a.when).run(clock::of_local(&local).unwrap_or_default()));
     let local = begun.when.get(..16).unwrap_or_default().to_owned();
     view! {
-        <Line id="place" label=study::PLACE text=begun.place put=put(|a| &mut a.place) />
-        <Line id="when" label=study::WHEN text=local put=when sort="datetime-local" />
-        <Line id="seller" label=study::SELLER text=begun.seller put=put(|a| &mut a.seller) />
-        <Line id="price" label=study::PRICE text=begun.price put=put(|a| &mut a.price) />
-        <Line id="order" label=study::ORDER text=begun.order put=put(|a| &mut a.order) />
-        <Line id="listing" label=study::LISTING text=begun.listing put=put(|a| &mut a.listing) />
+        <Kept id="place" label=study::PLACE text=begun.place put=put(|a| &mut a.place) />
+        <Kept id="when" label=study::WHEN text=local put=when sort="datetime-local" />
+        <Kept id="seller" label=study::SELLER text=begun.seller put=put(|a| &mut a.seller) />
+        <Kept id="price" label=study::PRICE text=begun.price put=put(|a| &mut a.price) />
+        <Kept id="order" label=study::ORDER text=begun.order put=put(|a| &mut a.order) />
+        <Kept id="listing" label=study::LISTING text=begun.listing put=put(|a| &mut a.listing) />
         <Area label=study::PARCEL text=begun.parcel put=put(|a| &mut a.parcel) />
     }
 }
@@ -59,7 +60,7 @@ fn Photos(
 ) -> impl IntoView {
     let samples = expect_context::<Samples>();
     let picked = move |event: leptos::ev::Event| {
-        let id = record.with_untracked(|record| record.id.clone());
+        let id = id_of(record);
         for file in file::picked(&event) {
             samples.attach_photo(id.clone(), Attached::Origin, file);
         }
@@ -92,7 +93,7 @@ fn Chain(
             done: done.get_untracked().trim().to_owned(),
             seal: seal.get_untracked().trim().to_owned(),
         };
-        let id = record.with_untracked(|record| record.id.clone());
+        let id = id_of(record);
         let mut refused = None;
         samples.edit(&id, |record| refused = record::append(record, handling).err());
         match refused {
@@ -100,20 +101,10 @@ fn Chain(
             None => [who, done, seal].into_iter().for_each(|text| text.set(String::new())),
         }
     };
-    let line = |label: &'static str, id: &'static str, text: RwSignal<String>| {
-        view! {
-            <label class="line">
-                {label}
-                <input type="text" id=id maxlength="400" prop:value=text on:input=move |event| text.set(event_target_value(&event)) />
-            </label>
-        }
-    };
     let entries = move || {
         record.with(|record| {
             let entries = (1..).zip(&record.custody.entries);
-            entries
-                .map(|(place, entry)| view! { <li class="said bar-thin">{words::entry(place, entry)}</li> })
-                .collect_view()
+            entries.map(|(place, entry)| view! { <li>{words::entry(place, entry)}</li> }).collect_view()
         })
     };
     let state = move || {
@@ -126,9 +117,9 @@ fn Chain(
         <h2>{words::WHO_HELD_IT}</h2>
         <ul class="entries">{entries}</ul>
         {state}
-        {line(study::WHO, "who", who)}
-        {line(study::DONE, "done", done)}
-        {line(study::SEAL_NUMBER, "seal", seal)}
+        <Line id="who" label=study::WHO text=who />
+        <Line id="done" label=study::DONE text=done />
+        <Line id="seal" label=study::SEAL_NUMBER text=seal />
         <p class="small">{study::ENTRIES_STAY}</p>
         <button
             class="decisive quiet"

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::frame::{Area, Line};
+use super::frame::{Area, Kept, id_of};
 use crate::domain::assess::{RuleBook, assess};
 use crate::domain::decision::Probability;
 use crate::domain::finding::Finding;
@@ -79,29 +79,18 @@ fn Drafts(
         let title = words::title(&scenario);
         let short = words::in_short(&scenario);
         let weigh = move |_| {
-            let id = record.with_untracked(|record| record.id.clone());
-            samples.edit(&id, |record| {
+            samples.edit(&id_of(record), |record| {
                 if record.scenarios.len() < MOST_SCENARIOS {
-                    record.scenarios.push(scenario);
+                    record.scenarios.push(scenario.clone());
                 }
             });
         };
-        let mut weigh = Some(weigh);
         view! {
             <section class="scenario">
                 <h2>{title}</h2>
                 <p>{short}</p>
                 {told}
-                <button
-                    class="aside weigh"
-                    on:click=move |event| {
-                        if let Some(weigh) = weigh.take() {
-                            weigh(event);
-                        }
-                    }
-                >
-                    {study::WEIGH}
-                </button>
+                <button class="aside weigh" on:click=weigh>{study::WEIGH}</button>
             </section>
         }
     };
@@ -147,7 +136,7 @@ fn Own(
     let begun = record.with_untracked(|record| record.scenarios.get(n).cloned());
     let Some(begun) = begun else { return ().into_any() };
     let change = move |change: Box<dyn FnOnce(&mut Scenario)>| {
-        let id = record.with_untracked(|record| record.id.clone());
+        let id = id_of(record);
         samples.edit(&id, |record| {
             if let Some(scenario) = record.scenarios.get_mut(n) {
                 change(scenario);
@@ -184,7 +173,7 @@ fn Own(
         }));
     };
     let remove = move |_| {
-        let id = record.with_untracked(|record| record.id.clone());
+        let id = id_of(record);
         samples.edit(&id, |record| {
             if n < record.scenarios.len() {
                 record.scenarios.remove(n);
@@ -204,7 +193,7 @@ fn Own(
     let events = (0..steps).zip(begun.steps).map(|(at, step)| view! { <Event at step change=Callback::new(change) /> });
     view! {
         <section class="scenario own">
-            <Line label=study::SCENARIO text=begun.title put=title />
+            <Kept label=study::SCENARIO text=begun.title put=title />
             <ol>{events.collect_view()}</ol>
             <button class="aside" on:click=add>{study::ADD_EVENT}</button>
             <label class="line">{study::INJURY} <select on:change=injured>{injuries.into_iter().collect_view()}</select></label>
@@ -265,7 +254,7 @@ fn Event(
     };
     view! {
         <li class="event">
-            <Line label=study::HAPPENS text=step.happens put=happens />
+            <Kept label=study::HAPPENS text=step.happens put=happens />
             <label class="line odds">
                 {study::CHANCE}
                 <input type="text" maxlength="40" prop:value=odds on:input=typed />

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use super::frame::id_of;
 use super::way::Room;
 use crate::domain::assess::{RuleBook, assess};
 use crate::record::Record;
@@ -11,7 +12,7 @@ use crate::words::{custody, risk, screens, study as words, verdict};
 
 /// The page.
 pub fn afterwards(record: Memo<Record>) -> AnyView {
-    let id = record.with_untracked(|record| record.id.clone());
+    let id = id_of(record);
     let judged = move || {
         let assessment = record.with(|record| assess(&record.examination, &RuleBook::CURRENT));
         view! {

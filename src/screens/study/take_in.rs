@@ -23,21 +23,22 @@ pub fn TakeIn() -> impl IntoView {
         found.set(None);
         carried.set(None);
         is_looking.set(true);
+        // Whoever has left this page meanwhile has taken its signals along.
         spawn_local(async move {
             match file::bytes(&picked).await {
                 Ok(bytes) => {
                     match press::check(&bytes).await {
-                        Ok(looked) => found.set(Some(looked)),
+                        Ok(looked) => drop(found.try_set(Some(looked))),
                         Err(fault) => samples.tell_text(faults::not_checked(&fault)),
                     }
                     match record::from_file(&String::from_utf8_lossy(&bytes)) {
-                        Ok(brought) => carried.set(Some(brought)),
+                        Ok(brought) => drop(carried.try_set(Some(brought))),
                         Err(fault) => samples.tell_text(faults::taken_back(&fault)),
                     }
                 }
                 Err(fault) => samples.tell_text(faults::file(&fault)),
             }
-            is_looking.set(false);
+            let _ = is_looking.try_set(false);
         });
     };
     view! {
@@ -64,14 +65,8 @@ fn Unchanged(
     /// What the look found.
     found: Found,
 ) -> impl IntoView {
-    let bar = match found.state.as_str() {
-        "untouched" => "thin",
-        "not-sealed" => "empty",
-        "newer-seal" => "dotted",
-        _ => "solid",
-    };
     let mut said = found.said.into_iter();
-    let first = said.next().map(|first| view! { <p class=format!("said bar-{bar}")><b>{first}</b></p> });
+    let first = said.next().map(|first| view! { <p><b>{first}</b></p> });
     view! {
         <section id="seal" data-seal=found.state>
             <h2>{words::WAS_IT_CHANGED}</h2>

@@ -1,7 +1,6 @@
 //! The addresses of the study. They stand behind the `#` of one page, so that any host can serve them, and a plain link leads to each.
 
-/// The page of the study.
-const PAGE: &str = "/study.html#";
+use crate::screens::way;
 
 /// An address of the study.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -31,19 +30,19 @@ pub enum Room {
 impl Room {
     /// The address for a link.
     pub fn href(&self) -> String {
-        let place = match self {
-            Self::TakeIn => "/take-in".to_owned(),
-            Self::Collection => "/samples".to_owned(),
-            Self::Instruments => "/instruments".to_owned(),
-            Self::Sample(id) => format!("/sample/{id}"),
-            Self::File(id) => format!("/sample/{id}/file"),
-            Self::Drawn(id) => format!("/sample/{id}/drawn"),
-            Self::Origin(id) => format!("/sample/{id}/origin"),
-            Self::Risk(id) => format!("/sample/{id}/risk"),
-            Self::Letters(id) => format!("/sample/{id}/letters"),
-            Self::Compare(id) => format!("/sample/{id}/compare"),
-        };
-        format!("{PAGE}{place}")
+        let of = |id: &str, room: &str| format!("{}/{room}", way::afterwards(id));
+        match self {
+            Self::TakeIn => way::TAKE_IN.to_owned(),
+            Self::Collection => way::COLLECTION.to_owned(),
+            Self::Instruments => way::INSTRUMENTS.to_owned(),
+            Self::Sample(id) => way::afterwards(id),
+            Self::File(id) => way::make_file(id),
+            Self::Drawn(id) => of(id, "drawn"),
+            Self::Origin(id) => of(id, "origin"),
+            Self::Risk(id) => of(id, "risk"),
+            Self::Letters(id) => of(id, "letters"),
+            Self::Compare(id) => of(id, "compare"),
+        }
     }
 
     /// The room that a `#` leads to; an unknown one leads to where files are taken in.

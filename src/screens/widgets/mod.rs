@@ -2,12 +2,14 @@
 
 mod answers;
 mod dock;
+mod line;
 mod notices;
 mod statement;
 mod typed;
 mod verdict_line;
 
 pub use dock::{At, Dock};
+pub use line::Line;
 pub use notices::Notices;
 pub use statement::Statement;
 pub use verdict_line::VerdictLine;

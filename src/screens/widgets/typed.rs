@@ -8,6 +8,7 @@ use crate::domain::quantity::{QuantityKind, Unit};
 use crate::domain::question::{Printed, Question, Target};
 use crate::domain::reading::Reading;
 use crate::screens::state::Samples;
+use crate::screens::way::INSTRUMENTS;
 use crate::store::{Draft, settings};
 use crate::words::{instrument, number, print, screens, typed};
 
@@ -166,7 +167,7 @@ fn InstrumentChoice(
         <p class="with">
             <span>{screens::READ_WITH}</span>
             {words}
-            <a href="/study.html#/instruments" class="small">{screens::OWN_INSTRUMENT}</a>
+            <a href=INSTRUMENTS class="small">{screens::OWN_INSTRUMENT}</a>
         </p>
         {instrument::hint(instruments).map(|hint| view! { <p class="small">{hint}</p> })}
     }

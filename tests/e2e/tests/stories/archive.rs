@@ -56,6 +56,18 @@ fn fill(examination: &Value) -> String {
     )
 }
 
+/// The examination that all of them are copies of.
+fn without_photos() -> Result<Value> {
+    let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../examinations/cases/market-stall-lead.json");
+    let mut examination: Value = serde_json::from_str(&fs::read_to_string(case)?)?;
+    if let Some(fields) = examination.as_object_mut() {
+        fields.remove("example");
+        fields.insert("photos".to_owned(), json!([]));
+        fields.insert("changed".to_owned(), json!("2026-11-20T10:00:00Z"));
+    }
+    Ok(examination)
+}
+
 #[tokio::test]
 async fn thousand_examinations_go_out_and_come_in_without_doubles() -> Result<()> {
     let host = host()?;
@@ -64,13 +76,7 @@ async fn thousand_examinations_go_out_and_come_in_without_doubles() -> Result<()
     phone.allow_scripts(Duration::from_secs(300)).await?;
     phone.goto(&host.origin()).await?;
     phone.wait_until(RUNNING).await?;
-    let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../examinations/cases/market-stall-lead.json");
-    let mut examination: Value = serde_json::from_str(&fs::read_to_string(case)?)?;
-    if let Some(fields) = examination.as_object_mut() {
-        fields.remove("example");
-        fields.insert("photos".to_owned(), json!([]));
-        fields.insert("changed".to_owned(), json!("2026-11-20T10:00:00Z"));
-    }
+    let examination = without_photos()?;
     assert_eq!(phone.eval(&fill(&examination)).await?, true);
     assert_eq!(phone.eval(&count("examinations")).await?, SAMPLES);
 
@@ -115,12 +121,7 @@ async fn making_an_archive_can_be_stopped() -> Result<()> {
     let phone = Phone::fresh("archive-stopped").await?;
     phone.goto(&host.origin()).await?;
     phone.wait_until(RUNNING).await?;
-    let case = Path::new(env!("CARGO_MANIFEST_DIR")).join("../examinations/cases/market-stall-lead.json");
-    let mut examination: Value = serde_json::from_str(&fs::read_to_string(case)?)?;
-    if let Some(fields) = examination.as_object_mut() {
-        fields.remove("example");
-        fields.insert("photos".to_owned(), json!([]));
-    }
+    let examination = without_photos()?;
     let few = fill(&examination).replace(&format!("n < {SAMPLES}"), "n < 100");
     assert_eq!(phone.eval(&few).await?, true);
     phone.goto(&format!("{}/study.html#/samples", host.origin())).await?;

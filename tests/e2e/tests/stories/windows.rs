@@ -10,6 +10,8 @@ use crate::walker::{RUNNING, Walker};
 const NO_ROOM: &str = "(() => { const put = IDBObjectStore.prototype.put;
     IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError') };
     window.thereIsRoom = () => { IDBObjectStore.prototype.put = put }; return true })()";
+/// Whether the page lets somebody leave without asking.
+const MAY_LEAVE: &str = "window.dispatchEvent(new Event('beforeunload', { cancelable: true }))";
 /// What another window says when it has changed what is kept.
 const TELL_CHANGE: &str = "new BroadcastChannel('plugwary').postMessage('changed') === undefined";
 
@@ -27,6 +29,7 @@ async fn answer_that_could_not_be_saved_is_not_overtaken_by_what_is_stored() -> 
     let said = phone.texts(".sentence").await?;
     assert!(said.len() > stored);
     phone.screenshot("no-room").await?;
+    assert_eq!(phone.eval(MAY_LEAVE).await?, false, "what is unsaved would be lost without a word");
 
     assert_eq!(phone.eval(TELL_CHANGE).await?, true);
     tokio::time::sleep(std::time::Duration::from_millis(500)).await;
@@ -35,6 +38,7 @@ async fn answer_that_could_not_be_saved_is_not_overtaken_by_what_is_stored() -> 
     phone.eval("window.thereIsRoom() === undefined").await?;
     buyer.walk_to("socket-holes").await?;
     let said = phone.texts(".sentence").await?;
+    phone.wait_until(MAY_LEAVE).await?;
     tokio::time::sleep(std::time::Duration::from_millis(500)).await;
     phone.reload().await?;
     phone.wait_until(RUNNING).await?;
