@@ -32,7 +32,7 @@ impl Phone {
         let spot = self
             .patiently(async || {
                 let before = self.place(css, words).await?;
-                tokio::time::sleep(BLINK).await;
+                self.let_the_page_settle().await?;
                 let now = self.place(css, words).await?;
                 ensure!(before == now, "{css} moves");
                 Ok(now)
@@ -49,6 +49,12 @@ impl Phone {
         }]);
         self.browser()?.cmd(Command::PerformActions(Actions::from(finger))).await?;
         Ok(())
+    }
+
+    /// Lets the page do what it had put off for a moment, however slow the machine: its timers run in their order.
+    async fn let_the_page_settle(&self) -> Result<()> {
+        let timer = format!("new Promise((done) => setTimeout(done, {}))", BLINK.as_millis());
+        self.eval(&timer).await.map(drop)
     }
 
     /// Where a finger hits the element, with the page moved so that it can.

@@ -8,8 +8,8 @@ use thirtyfour::WebDriver;
 
 use crate::{driver::Driver, launch::capabilities, processes::kill_browser, storage::Storage};
 
-/// How long a story waits for what it expects to see, unless it says otherwise.
-const PATIENCE: Duration = Duration::from_secs(15);
+/// How long a story waits for what it expects to see, unless it says otherwise: far longer than it takes, as machines are shared.
+const PATIENCE: Duration = Duration::from_secs(45);
 /// How long between two looks.
 pub const BLINK: Duration = Duration::from_millis(50);
 
