@@ -36,7 +36,7 @@ pub const CANNOT_TELL: &str = "I can’t tell";
 /// Answer for every question.
 pub const REFUSED: &str = "I’m not allowed to look";
 /// Answer for questions that want more than eyes.
-pub const NO_TOOL: &str = "I haven’t got the tool";
+pub const NO_TOOL: &str = "No tool for it";
 /// Answer for every question.
 pub const LATER: &str = "later";
 /// Answer where several may fit.

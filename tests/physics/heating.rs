@@ -276,3 +276,13 @@ fn nothing_is_said_of_values_without_sense() {
         }
     }
 }
+
+/// What is left of the current of four cables bunched in air is 0.65 of it (BS 7671:2008, Table 4C1, read in a secondary copy): 6.5 A in four
+/// turns is as warm as 10 A lying straight.
+#[test]
+fn four_turns_are_as_warm_as_the_current_that_their_factor_makes_of_it() {
+    let (loaded, room) = (flex(39.0, 7.6), degrees_celsius(30.0));
+    let warmth = loaded.warmth(amperes(6.5));
+    near("straight", celsius(warmth.straight), celsius(loaded.steady(amperes(6.5), room)), 1e-9);
+    near("wound", celsius(warmth.wound), celsius(loaded.steady(amperes(10.0), room)), 1e-6);
+}

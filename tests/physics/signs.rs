@@ -1,7 +1,7 @@
 //! Signs of a metal weighed together: when they contradict each other, what a slip leaves, and which look would tell most.
 
 use plugwary::domain::physics::metal::{MassResistivity, Metal, Pull, Scrape, Signs, Within};
-use plugwary::domain::physics::signs::Look;
+use plugwary::domain::physics::signs::{Look, copper, likeliest_first};
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;
 
@@ -79,4 +79,30 @@ fn a_look_that_settles_nothing_is_not_named() {
     };
     assert!(!signs.contradict() && (0.05..0.15).contains(&share(&signs, Metal::Copper)));
     assert_eq!(signs.best_look(), None);
+}
+
+/// A mass between copper's and that of clad aluminium, known within a third, and no pull: of the three looks a scrape is left, and only clad
+/// strands show red over silver.
+#[test]
+fn a_scrape_parts_copper_from_clad_aluminium() {
+    let signs = Signs {
+        mass_resistivity: Some(mass(Metal::Copper, 0.8, 0.33)),
+        pull: Some(Pull::None),
+        ..Signs::default()
+    };
+    assert_eq!(signs.best_look(), Some(Look::Scrape));
+}
+
+#[test]
+fn the_share_of_copper_is_coppers() {
+    let signs = Signs { mass_resistivity: Some(mass(Metal::Copper, 0.8, 0.33)), ..Signs::default() };
+    let told = copper(&signs.ranked()).value();
+    assert!((0.05..0.95).contains(&told) && told.to_bits() == share(&signs, Metal::Copper).to_bits(), "{told}");
+}
+
+#[test]
+fn equals_stay_as_they_stood() {
+    let mut list = [("first", 1.0), ("second", 1.0), ("third", 2.0), ("fourth", 1.0)];
+    likeliest_first(&mut list, |one| one.1);
+    assert_eq!(list.map(|one| one.0), ["third", "first", "second", "fourth"]);
 }

@@ -94,7 +94,7 @@ impl Signs {
         let weighed = |(chance, z): (f64, f64)| {
             let value = metal.mass_resistivity() * libm::exp(z * libm::hypot(spread, BY_MASS));
             let seen = Within { value, relative: Ratio::new::<ratio>(BY_MASS) };
-            (chance, Self { mass_resistivity: Some(seen), resistivity: None, ..*self })
+            (chance, Self { mass_resistivity: Some(seen), ..*self })
         };
         match look {
             Look::Magnet => pull.into_iter().zip(pulls.map(|seen| Self { pull: Some(seen), ..*self })).collect(),

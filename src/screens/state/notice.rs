@@ -6,8 +6,8 @@ use leptos::prelude::*;
 
 use super::Samples;
 use crate::record::Record;
-use crate::store::{self, settings};
-use crate::words::{faults, screens as words};
+use crate::store;
+use crate::words::faults;
 
 /// Something the app has to say.
 #[derive(Debug, Clone)]
@@ -51,16 +51,6 @@ impl Samples {
     /// Says what went wrong in the store.
     pub(super) fn tell_fault(self, fault: &store::Fault) {
         self.tell_text(faults::store(fault));
-    }
-
-    /// Says, once on this device, that no network is needed any more.
-    pub fn tell_once_offline_ready(self) {
-        if settings::say_offline_ready_once() {
-            let text = words::OFFLINE_READY.to_owned();
-            self.tell(Notice { text: text.clone(), is_fault: false, undo_delete: None });
-            let close = move || self.notices.update(|notices| notices.retain(|(_, notice)| notice.text != text));
-            set_timeout(close, core::time::Duration::from_secs(8));
-        }
     }
 
     /// Closes a notice. With the offer to bring a sample back go the photos that no other sample has.
