@@ -85,11 +85,8 @@ fn a_look_that_settles_nothing_is_not_named() {
 /// strands show red over silver.
 #[test]
 fn a_scrape_parts_copper_from_clad_aluminium() {
-    let signs = Signs {
-        mass_resistivity: Some(mass(Metal::Copper, 0.8, 0.33)),
-        pull: Some(Pull::None),
-        ..Signs::default()
-    };
+    let signs =
+        Signs { mass_resistivity: Some(mass(Metal::Copper, 0.8, 0.33)), pull: Some(Pull::None), ..Signs::default() };
     assert_eq!(signs.best_look(), Some(Look::Scrape));
 }
 

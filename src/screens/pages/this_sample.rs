@@ -10,7 +10,7 @@ use crate::record::Record;
 use crate::screens::platform::scroll;
 use crate::screens::state::Samples;
 use crate::screens::way::{Link, Way, Ways, afterwards, make_file};
-use crate::screens::widgets::{At, Dock, Statement, VerdictLine};
+use crate::screens::widgets::{At, Dock, Given, NEWEST, Statement, VerdictLine};
 use crate::words::{check, mark, screens as words, statement, verdict};
 
 /// The page.
@@ -54,9 +54,12 @@ fn Looking(
     });
     let assessment = Memo::new(move |_| record.with(|record| assess(&record.examination, &RuleBook::CURRENT)));
     let at = RwSignal::new(At::Walk);
-    let answers = Memo::new(move |_| record.with(|record| record.examination.answers.clone()));
+    let given = Memo::new(move |before| record.with(|record| Given::after(before, &record.examination.answers)));
     Effect::new(move |_| {
-        answers.with(|_| scroll::to_end_of(".scroll", ".statement > .said"));
+        given.with(|given| match given.newest {
+            Some(_) => scroll::into_view(NEWEST),
+            None => scroll::to_end_of(".scroll"),
+        });
     });
     view! {
         <main class="looking">
@@ -64,7 +67,7 @@ fn Looking(
             <div class="scroll">
                 <Head record />
                 <More record assessment at />
-                <Statement record assessment at />
+                <Statement record assessment given at />
                 <Enough record assessment />
             </div>
             <Dock record assessment at />

@@ -11,5 +11,5 @@ mod verdict_line;
 pub use dock::{At, Dock};
 pub use line::Line;
 pub use notices::Notices;
-pub use statement::Statement;
+pub use statement::{Given, NEWEST, Statement};
 pub use verdict_line::VerdictLine;

@@ -4,12 +4,34 @@ use leptos::prelude::*;
 
 use super::dock::At;
 use crate::domain::assess::Assessment;
+use crate::domain::examination::Answered;
 use crate::domain::finding::Finding;
+use crate::domain::question::{Question, Target};
 use crate::domain::sample::Kind;
 use crate::record::{Attached, Photo, Record};
 use crate::screens::state::Samples;
 use crate::words::statement::{Bar, Sentence, homeless, sentences};
 use crate::words::{check, clause, favour, reason, screens, verdict};
+
+/// The sentence of the newest answer.
+pub const NEWEST: &str = ".said[data-newest]";
+
+/// Every answer that was given, and which of them is new.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Given {
+    answers: Vec<Answered>,
+    /// What was answered last; nothing before the first answer since the page was opened, nor where one was taken back.
+    pub newest: Option<(&'static Question, Target)>,
+}
+
+impl Given {
+    /// The answers now, after those before.
+    pub fn after(before: Option<&Self>, answers: &[Answered]) -> Self {
+        let is_new = |before: &Self| answers.iter().rev().find(|answered| !before.answers.contains(answered));
+        let newest = before.and_then(is_new).map(|answered| (answered.question, answered.target));
+        Self { answers: answers.to_vec(), newest }
+    }
+}
 
 /// The statement of one sample.
 #[component]
@@ -18,6 +40,8 @@ pub fn Statement(
     record: Memo<Record>,
     /// What it amounts to.
     assessment: Memo<Assessment>,
+    /// Which answer is new.
+    given: Memo<Given>,
     /// Where the dock stands; a tapped sentence moves it.
     at: RwSignal<At>,
 ) -> impl IntoView {
@@ -28,6 +52,7 @@ pub fn Statement(
         let record = record.get();
         let assessment = assessment.get();
         let kind = record.examination.sample.kind;
+        let newest = given.with(|given| given.newest);
         let mut last = None;
         let said = sentences(&record.examination, &assessment)
             .into_iter()
@@ -38,7 +63,8 @@ pub fn Statement(
                 let answer = Attached::Answer { question: sentence.question.id, target: sentence.target };
                 let belongs = |photo: &&Photo| photo.attached == answer;
                 let photos = screens::photos(record.photos.iter().filter(belongs).count());
-                view! { {heading} <SentenceLine sentence photos kind at /> }
+                let is_newest = newest == Some((sentence.question, sentence.target));
+                view! { {heading} <SentenceLine sentence photos kind is_newest at /> }
             })
             .collect_view();
         let also = homeless(&record.examination, &assessment);
@@ -61,6 +87,8 @@ fn SentenceLine<'a>(
     photos: String,
     /// The kind of sample.
     kind: Kind,
+    /// Whether it is of the newest answer.
+    is_newest: bool,
     /// Where the dock stands.
     at: RwSignal<At>,
 ) -> impl IntoView + use<> {
@@ -71,7 +99,7 @@ fn SentenceLine<'a>(
     let source = sources(&sentence.findings);
     let source = (!source.is_empty()).then(|| view! { <p class="source">{source}</p> });
     view! {
-        <div class=format!("said bar-{}", bar.code()) data-question=question.id>
+        <div class=format!("said bar-{}", bar.code()) data-question=question.id data-newest=is_newest>
             <button class="sentence" on:click=move |_| at.set(At::Asked(question, target))>
                 {sentence.text}
                 {is_bare.then(|| view! { <span class="bar-word">{bar.word()}</span> })}

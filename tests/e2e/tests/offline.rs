@@ -24,6 +24,12 @@ async fn app_starts_and_deep_links_open_after_the_network_is_gone() -> Result<()
     assert_eq!(phone.eval(way).await?, "navigate", "the first visit was disturbed");
     assert_eq!(phone.eval("[innerWidth, innerHeight, devicePixelRatio]").await?, json!([390, 844, 3]));
     assert_eq!(phone.console_errors().await?, [""; 0]);
+    phone.wait_for_text(".passing", "Ready: from now on this works without a network.").await?;
+    assert_eq!(
+        phone.eval("document.querySelector('main').getBoundingClientRect().top").await?,
+        0,
+        "it pushes the page down"
+    );
     phone.screenshot("first-visit").await?;
 
     host.stop();

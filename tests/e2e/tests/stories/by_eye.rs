@@ -6,6 +6,11 @@ use e2e::{Phone, host};
 use crate::answers::{BARE_PINS, SOUND_BY_EYE};
 use crate::walker::{ALL_LOOKED, Walker, verdict};
 
+/// Whether the sentence of the newest answer begins inside the part of the screen that shows the statement.
+const NEWEST_IS_IN_SIGHT: &str = "(() => { const [part, said] = ['.scroll', '.said[data-newest]']
+    .map((css) => document.querySelector(css)?.getBoundingClientRect());
+    return said !== undefined && part.top - 1 <= said.top && said.top < part.bottom - 20; })()";
+
 #[tokio::test]
 async fn bad_lead_is_to_be_kept_away_from_within_twelve_taps() -> Result<()> {
     let host = host()?;
@@ -19,7 +24,12 @@ async fn bad_lead_is_to_be_kept_away_from_within_twelve_taps() -> Result<()> {
         "do-not-accept",
         "a fuse with no print is against the rules, and bare pins are not told yet"
     );
+    phone.wait_until(NEWEST_IS_IN_SIGHT).await?;
     phone.screenshot("before-it-is-decided").await?;
+    buyer.walk_to("sold-as").await?;
+    phone.wait_for_text(".said[data-newest]", "The two lower pins have no plastic sleeves.").await?;
+    phone.wait_until(NEWEST_IS_IN_SIGHT).await?;
+    phone.screenshot("what-is-new").await?;
     buyer.walk().await?;
     phone.wait_for(".verdict[data-verdict=keep-away]").await?;
     phone.wait_for_text(".verdict", "Keep away").await?;
