@@ -70,9 +70,9 @@ fn what_the_first_core_would_be_made_of() {
     ];
     for (metal, square_mm, strands, grams) in rows {
         let area = metal.area_for(core(0.83));
-        near_part(metal.code(), area.base() * 1e6, square_mm, 0.012);
-        near_part(metal.code(), area.base() * 1e6 / (core::f64::consts::FRAC_PI_4 * 0.01), strands, 0.01);
-        near_part(metal.code(), (metal.density() * area * metres(1.2)).value * 1e3, grams, 0.025);
+        near_part(&format!("{metal:?}"), area.base() * 1e6, square_mm, 0.012);
+        near_part(&format!("{metal:?}"), area.base() * 1e6 / (core::f64::consts::FRAC_PI_4 * 0.01), strands, 0.01);
+        near_part(&format!("{metal:?}"), (metal.density() * area * metres(1.2)).value * 1e3, grams, 0.025);
     }
 }
 

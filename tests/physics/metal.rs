@@ -52,10 +52,10 @@ fn clad_metals_stand_at_their_published_conductivity() {
         (Metal::CladSteel21, 21.0),
     ];
     for (metal, percent_of_copper) in rows {
-        near_part(metal.code(), micro(metal.resistivity()), 0.017_241 / percent_of_copper * 100.0, 0.03);
+        near_part(&format!("{metal:?}"), micro(metal.resistivity()), 0.017_241 / percent_of_copper * 100.0, 0.03);
     }
     for (metal, pounds_per_cubic_inch) in [(Metal::CladAluminium15, 0.131), (Metal::CladAluminium10, 0.120)] {
-        near_part(metal.code(), metal.density().value, pounds_per_cubic_inch * 27_679.9, 0.003);
+        near_part(&format!("{metal:?}"), metal.density().value, pounds_per_cubic_inch * 27_679.9, 0.003);
     }
 }
 
@@ -66,8 +66,8 @@ fn overhead_lines_have_a_little_more_than_their_metal() {
     let rows = [(Metal::Aluminium, 50.0, 0.565, 0.642), (Metal::Copper, 120.0, 0.1445, 0.153)];
     for (metal, area, of_metal, published) in rows {
         let found = micro(metal.resistivity()) / area * 1e3;
-        near(metal.code(), found, of_metal, 0.0006);
-        assert!((1.05..1.15).contains(&(published / found)), "{} {}", metal.code(), published / found);
+        near(&format!("{metal:?}"), found, of_metal, 0.0006);
+        assert!((1.05..1.15).contains(&(published / found)), "{metal:?} {}", published / found);
     }
 }
 
@@ -87,7 +87,7 @@ fn mass_resistivity_is_resistivity_times_density() {
         (Metal::Stainless, 5.5),
     ];
     for (metal, expected) in rows {
-        near_part(metal.code(), metal.mass_resistivity().value * 1e3, expected, 0.008);
+        near_part(&format!("{metal:?}"), metal.mass_resistivity().value * 1e3, expected, 0.008);
     }
 }
 
@@ -118,7 +118,7 @@ fn distance_between_metals_is_what_was_worked() {
         let left = distance.powi(2) - spreads;
         match expected {
             Some(expected) => near("largest doubt", left.sqrt(), expected, 0.006),
-            None => assert!(left < 0.0, "{} and {}", one.code(), other.code()),
+            None => assert!(left < 0.0, "{one:?} and {other:?}"),
         }
     }
 }
@@ -170,7 +170,7 @@ fn one_hair_thin_strand_names_no_metal() {
     let share = |metal: Metal| ranked.iter().find(|c| c.metal == metal).unwrap().share.value();
     near("copper", share(Metal::Copper), 0.06, 0.01);
     for metal in [Metal::CladAluminium15, Metal::CladAluminium10, Metal::Aluminium] {
-        near(metal.code(), share(metal), 0.30, 0.03);
+        near(&format!("{metal:?}"), share(metal), 0.30, 0.03);
     }
     assert_eq!(not_told_apart(&ranked).len(), 4, "copper is among those not told apart");
 }

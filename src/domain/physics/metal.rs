@@ -83,22 +83,6 @@ impl Metal {
         Self::Stainless,
     ];
 
-    /// The stable code.
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::Copper => "copper",
-            Self::CladAluminium15 => "clad-aluminium-15",
-            Self::CladAluminium10 => "clad-aluminium-10",
-            Self::Aluminium => "aluminium",
-            Self::CladSteel40 => "clad-steel-40",
-            Self::CladSteel30 => "clad-steel-30",
-            Self::CladSteel21 => "clad-steel-21",
-            Self::Steel => "steel",
-            Self::Brass => "brass",
-            Self::Stainless => "stainless",
-        }
-    }
-
     /// Resistivity at 20 °C.
     pub fn resistivity(self) -> ElectricalResistivity {
         ElectricalResistivity::new::<ohm_meter>(self.properties().resistivity * 1e-6)
