@@ -1,7 +1,7 @@
 // Starts the program, and has the service worker keep a copy of it for use without a network.
 //
 // For the program: window.plugwaryShell = { offlineReady, updateWaiting } is the state so far;
-// 'plugwary-offline-ready' (once, after the first visit) and 'plugwary-update-waiting' are sent to
+// 'plugwary-offline-ready' (once on each page, as soon as no network is needed) and 'plugwary-update-waiting' are sent to
 // window; window.plugwaryApplyUpdate() changes over to the waiting update and loads the page anew.
 
 const shell = { offlineReady: false, updateWaiting: false };
@@ -52,6 +52,11 @@ function updateWaiting() {
   tell('plugwary-update-waiting');
 }
 
+function offlineReady() {
+  shell.offlineReady = true;
+  tell('plugwary-offline-ready');
+}
+
 let followed;
 
 function follow(worker) {
@@ -61,16 +66,13 @@ function follow(worker) {
   const isFirst = !registration.active;
   worker.addEventListener('statechange', () => {
     if (worker.state === 'installed' && !isFirst) updateWaiting();
-    if (worker.state === 'activated' && isFirst) {
-      shell.offlineReady = true;
-      tell('plugwary-offline-ready');
-    }
+    if (worker.state === 'activated' && isFirst) offlineReady();
   });
 }
 
 async function keep() {
   registration = await navigator.serviceWorker.register('/sw.js', { updateViaCache: 'none' });
-  if (registration.active) shell.offlineReady = true;
+  if (registration.active) offlineReady();
   if (registration.active && registration.waiting) updateWaiting();
   if (registration.installing) follow(registration.installing);
   registration.addEventListener('updatefound', () => follow(registration.installing));
