@@ -20,13 +20,16 @@ pub const NEWEST: &str = ".said[data-newest]";
 #[derive(Debug, Clone, PartialEq)]
 pub struct Given {
     answers: Vec<Answered>,
-    /// What was answered last; nothing before the first answer since the page was opened, nor where one was taken back.
+    /// What was answered last; nothing before the first answer since the page was opened, nor once one was taken back.
     pub newest: Option<(&'static Question, Target)>,
 }
 
 impl Given {
-    /// The answers now, after those before.
+    /// The answers now, after those before. What is no answer, such as a photo, makes nothing new of them.
     pub fn after(before: Option<&Self>, answers: &[Answered]) -> Self {
+        if let Some(same) = before.filter(|before| before.answers == answers) {
+            return same.clone();
+        }
         let is_new = |before: &Self| answers.iter().rev().find(|answered| !before.answers.contains(answered));
         let newest = before.and_then(is_new).map(|answered| (answered.question, answered.target));
         Self { answers: answers.to_vec(), newest }

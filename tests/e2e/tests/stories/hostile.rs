@@ -11,7 +11,7 @@ use crate::picture;
 use crate::walker::{RUNNING, Walker};
 
 /// All that the app has stored: every record of every store, and every setting.
-const STORED: &str = "(async () => {
+pub const STORED: &str = "(async () => {
     const ask = (request) => new Promise((tell, fail) => {
         request.onsuccess = () => tell(request.result);
         request.onerror = () => fail(request.error);

@@ -7,8 +7,12 @@ use e2e::{Phone, host};
 use serde_json::{Value, json};
 
 use crate::answers::BARE_PINS;
+use crate::hostile::STORED;
 use crate::picture::{self, EXIF};
 use crate::walker::{Walker, verdict};
+
+/// The sentence of the newest answer.
+const NEWEST: &str = ".said[data-newest]";
 
 #[tokio::test]
 async fn answers_are_taken_back_and_given_anew() -> Result<()> {
@@ -61,7 +65,7 @@ const SLOW_STORE: &str = "if (location.pathname === '/new') {
     };
 }";
 /// How many examinations are stored.
-const STORED: &str = "new Promise((tell) => {
+const HOW_MANY: &str = "new Promise((tell) => {
     const asked = indexedDB.open('plugwary');
     asked.onsuccess = () => {
         const count = asked.result.transaction('examinations').objectStore('examinations').count();
@@ -81,7 +85,7 @@ async fn sample_that_is_begun_before_the_store_is_open_is_kept() -> Result<()> {
     phone.wait_for_text(".sentence", "three flat British pins").await?;
     assert_eq!(phone.eval("window.storeIsHeld").await?, true, "the store was open already");
     phone.wait_until("window.storeIsHeld === false").await?;
-    phone.wait_until(&format!("{STORED}.then((count) => count === 1)")).await?;
+    phone.wait_until(&format!("{HOW_MANY}.then((count) => count === 1)")).await?;
     phone.wait_for_text(".sentence", "three flat British pins").await?;
     phone.reload().await?;
     phone.wait_for_text(".sentence", "three flat British pins").await?;
@@ -121,7 +125,7 @@ async fn sample_is_found_thrown_away_and_brought_back() -> Result<()> {
     phone.screenshot("deleted").await?;
     phone.tap("#undo-delete").await?;
     phone.wait_for_text(".sample b", "attic").await?;
-    phone.wait_until(&format!("{STORED}.then((count) => count === 2)")).await?;
+    phone.wait_until(&format!("{HOW_MANY}.then((count) => count === 2)")).await?;
     phone.reload().await?;
     phone.wait_for_text(".sample b", "attic").await?;
     phone.tap(".sample").await?;
@@ -139,7 +143,10 @@ async fn photo_is_in_the_file_by_its_digest_and_does_not_say_where_it_was_taken(
     buyer.walk_to("pins-and-sleeves").await?;
     let taken = picture::with_location(&phone).await?;
     assert!(has_exif(&fs::read(&taken)?), "the camera's picture says nothing");
+    assert_eq!(phone.texts(NEWEST).await?.len(), 1);
     phone.choose_file(".tool input[type=file]", &taken).await?;
+    phone.wait_until(&format!("{STORED}.then((all) => all.includes('sha256'))")).await?;
+    assert_eq!(phone.texts(NEWEST).await?.len(), 1, "a photo is no answer, and the statement stays where it was");
     buyer.walk().await?;
     phone.screenshot("with-a-photo").await?;
     phone.tap("#make-file").await?;
